@@ -1,0 +1,36 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.geometry.plane;
+
+import java.util.function.Consumer;
+
+/** A piece of an outline, run through from its start to its end. */
+public sealed interface Curve permits Line, Arc {
+    Point start();
+
+    Point end();
+
+    Curve reversed();
+
+    Curve translated(double dx, double dy);
+
+    /** The part of this curve between two points on it, in its own direction. */
+    Curve between(Point from, Point to);
+
+    /** Length in mm. */
+    double length();
+
+    /** The point half-way along. */
+    Point middle();
+
+    /** Distance in mm of a point from the whole line or circle that this curve is a piece of. */
+    double carrierDistance(Point point);
+
+    /** Adds this curve's share to the boundary integrals. */
+    void integrate(MomentSum sum);
+
+    /**
+     * Hands over the points of a polyline that stands for this curve, the start left out, the end included. Chords leave
+     * the curve by at most {@code toleranceMm}.
+     */
+    void flatten(double toleranceMm, Consumer<Point> points);
+}

@@ -1,0 +1,50 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.geometry.plane;
+
+import java.util.function.Consumer;
+
+/** A straight piece of an outline. */
+public record Line(Point start, Point end) implements Curve {
+    @Override
+    public Line reversed() {
+        return new Line(end, start);
+    }
+
+    @Override
+    public Line translated(double dx, double dy) {
+        return new Line(start.plus(dx, dy), end.plus(dx, dy));
+    }
+
+    @Override
+    public Line between(Point from, Point to) {
+        return new Line(from, to);
+    }
+
+    @Override
+    public double length() {
+        return start.distanceTo(end);
+    }
+
+    @Override
+    public Point middle() {
+        return new Point((start.x() + end.x()) / 2, (start.y() + end.y()) / 2);
+    }
+
+    @Override
+    public double carrierDistance(Point point) {
+        double dx = end.x() - start.x();
+        double dy = end.y() - start.y();
+        double length = Math.sqrt(dx * dx + dy * dy);
+        return Math.abs(dx * (point.y() - start.y()) - dy * (point.x() - start.x())) / length;
+    }
+
+    @Override
+    public void integrate(MomentSum sum) {
+        sum.line(start, end);
+    }
+
+    @Override
+    public void flatten(double toleranceMm, Consumer<Point> points) {
+        points.accept(end);
+    }
+}

@@ -1,0 +1,41 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.geometry.plane;
+
+import java.util.List;
+
+/**
+ * A part of the plane: pieces that do not touch, each an outer outline, counter-clockwise, less its holes, clockwise.
+ */
+public record Region(List<Piece> pieces) {
+    public static final Region EMPTY = new Region(List.of());
+
+    public Region {
+        pieces = List.copyOf(pieces);
+    }
+
+    public record Piece(Outline outer, List<Outline> holes) {
+        public Piece {
+            holes = List.copyOf(holes);
+        }
+
+        public Moments moments() {
+            return holes.stream().map(Outline::moments).reduce(outer.moments(), Moments::plus);
+        }
+    }
+
+    public static Region of(Outline outline) {
+        return new Region(List.of(new Piece(outline.counterClockwise(), List.of())));
+    }
+
+    public boolean isEmpty() {
+        return pieces.isEmpty();
+    }
+
+    public Moments moments() {
+        return pieces.stream().map(Piece::moments).reduce(Moments.NONE, Moments::plus);
+    }
+
+    public Bounds bounds() {
+        return pieces.stream().map(piece -> piece.outer().bounds()).reduce(Bounds.NONE, Bounds::with);
+    }
+}
