@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 
 /**
  * A published table of the weights of round diamonds by diameter ({@code round_weights.csv}), to set beside the formula
- * of {@link StoneWeight}. The tables run heavier: by 10 to 25 % from 1.2 to 2.9 mm, more at 1 mm, and by 0 to 5 % from 3
- * mm on, some a little lighter there. Which is right for a parcel only the scale tells.
+ * of {@link StoneWeight}. The tables run heavier: by 7 to 25 % from 1.5 to 2.9 mm, by a third and more at 1 mm; from 3 mm
+ * on one lies up to 12 % above the formula, another up to 7 % below. Which is right for a parcel only the scale tells.
  */
 public final class MeleeTable {
     private final MaterialSource source;
