@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param otherNames further words for it, often with the recipe in them: {@code white-gold-585-pd160}
  * @param title what it is, with the recipe as its source gives it
  * @param family the main metal: gold, silver, platinum, palladium, titanium, steel, tantalum, cobalt; own for a user's
- * @param colour red, rose, yellow, green, white, cream or grey
+ * @param colour red, rose, yellow, green, white, cream or grey; own for a user's
  * @param fineness parts of the precious metal in a thousand by mass; null where that has no meaning or is not stated
  * @param composition mass shares (0 to 1), largest first; empty if the recipe is not stated
  * @param densityGPerCm3 density in g/cm3 at room temperature

@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Metals that a user describes in a design, by recipe or by density. */
 public final class OwnMetal {
+    /** Stands for family and colour, which the trade has no word for here. */
+    private static final String OWN = "own";
+
     private static final List<String> PRECIOUS = List.of("Au", "Pt", "Pd", "Ag");
 
     /** Densest of all metals is osmium with 22.6 g/cm3, lightest lithium with 0.53: beyond that a density is a slip. */
@@ -29,8 +32,8 @@ public final class OwnMetal {
                 name,
                 List.of(),
                 name,
-                "own",
-                "white",
+                OWN,
+                OWN,
                 fineness(composition),
                 composition,
                 MixingRule.density(composition),
@@ -49,8 +52,8 @@ public final class OwnMetal {
                 name,
                 List.of(),
                 name,
-                "own",
-                "grey",
+                OWN,
+                OWN,
                 null,
                 Map.of(),
                 densityGPerCm3,

@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.quantity;
 
+import java.util.Optional;
+
 /**
  * A way to write a finger size. Every system is a straight line between its own number and either the inner diameter or
  * the inner circumference of the ring, so each one is described by where it starts and how far one of its steps goes.
@@ -126,6 +128,17 @@ public enum SizeSystem {
     /** The formula in words and numbers, for people. */
     public String formula() {
         return formula;
+    }
+
+    /** What to know before relying on it, as a sentence for people; empty where systems and tables agree. */
+    public Optional<String> caution() {
+        return switch (this) {
+            case US -> Optional.of("mandrels differ from this scale by up to 0.1 mm of diameter");
+            case UK -> Optional.of("rival letter tables are in use: US 7 is N, N 1/2 or O; ISO is safer");
+            case JP -> Optional.of("this is the trade's scale (JCS); JIS S 4700 is the ISO circumference");
+            case DE -> Optional.of("the circumference is used in Germany too: ask which one is meant");
+            case ISO, CH -> Optional.empty();
+        };
     }
 
     /** How finely sizes are made, in the system's own steps: quarters, half letters, whole numbers, quarter millimetres. */

@@ -61,12 +61,10 @@ class OutsideChecksDocumentTest {
         for (OutsideCheck check : checks) {
             text.append(String.format(
                     Locale.ROOT,
-                    "| %s | %s %s | %s %s | %s | %s | %s |\n",
+                    "| %s | %s | %s | %s | %s | %s |\n",
                     check.what(),
-                    decimal(check.published()),
-                    check.unit(),
-                    decimal(check.ours()),
-                    check.unit(),
+                    figure(check.published(), check.unit()),
+                    figure(check.ours(), check.unit()),
                     deviation(check),
                     check.source(),
                     check.remark()));
@@ -77,6 +75,11 @@ class OutsideChecksDocumentTest {
         double percent = 100 * check.deviation() / check.published();
         BigDecimal rounded = BigDecimal.valueOf(percent).setScale(2, RoundingMode.HALF_UP);
         return (rounded.signum() > 0 ? "+" : "") + (rounded.signum() == 0 ? "0.00" : rounded.toPlainString()) + " %";
+    }
+
+    private static String figure(double value, String unit) {
+        // A ratio's unit is a dash in the data.
+        return unit.equals("-") ? decimal(value) : decimal(value) + " " + unit;
     }
 
     private static String decimal(double value) {

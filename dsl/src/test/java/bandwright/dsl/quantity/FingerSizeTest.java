@@ -100,6 +100,7 @@ class FingerSizeTest {
         assertThat(system.fullName()).isNotBlank();
         assertThat(system.standard()).isNotBlank();
         assertThat(system.formula()).contains("=");
+        assertThat(SizeSystem.UK.caution()).isPresent();
     }
 
     @Test
