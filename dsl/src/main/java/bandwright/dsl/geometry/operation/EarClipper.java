@@ -196,16 +196,31 @@ final class EarClipper {
             left++;
         }
         int any = start;
-        while (left > 3) {
-            int ear = bestEar(any, left);
+        while (left > 2) {
+            int spike = spike(any, left);
+            if (spike >= 0) {
+                // To a point and back: its two sides face each other and need no triangle between.
+                any = previous[spike];
+                link(any, next[next[spike]]);
+                left -= 2;
+                continue;
+            }
+            int ear = left > 3 ? bestEar(any, left) : any;
             addTriangle(previous[ear], ear, next[ear]);
             any = next[ear];
-            link(previous[ear], next[ear]);
+            link(previous[ear], any);
             left--;
         }
-        if (left == 3) {
-            addTriangle(previous[any], any, next[any]);
+    }
+
+    private int spike(int start, int left) {
+        int i = start;
+        for (int n = 0; n < left; n++, i = next[i]) {
+            if (id[previous[i]] == id[next[i]]) {
+                return i;
+            }
         }
+        return -1;
     }
 
     private int bestEar(int start, int left) {

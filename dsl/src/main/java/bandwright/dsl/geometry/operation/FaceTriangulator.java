@@ -101,25 +101,55 @@ final class FaceTriangulator {
     private void chain(int first) {
         clipper.beginLoop();
         int edge = first;
-        while (true) {
+        do {
             used[edge] = true;
             int v = starts[edge];
             clipper.point(v, at[3 * v + across], at[3 * v + up]);
-            if (ends[edge] == starts[first]) {
-                break;
-            }
-            edge = following(edge);
-        }
+            edge = following(edge, first);
+        } while (edge != first);
         clipper.endLoop();
     }
 
-    private int following(int edge) {
+    /**
+     * The edge that goes on where one ends: of several, the first met when turning clockwise from the way back, for the
+     * face lies on the left. So loops that touch in a point are run through as one.
+     */
+    private int following(int edge, int first) {
+        int best = -1;
+        double bestTurn = 0;
         for (int i = 0; i < count; i++) {
-            if (!used[i] && starts[i] == ends[edge]) {
-                return i;
+            if (starts[i] == ends[edge] && (!used[i] || i == first)) {
+                double turn = best < 0 && isLast(i + 1, edge, first) ? 0 : turn(edge, i);
+                if (best < 0 || turn < bestTurn) {
+                    best = i;
+                    bestTurn = turn;
+                }
             }
         }
-        // Every vertex of a face has as many edges in as out, so a chain can only end where it began.
-        throw new IllegalStateException("The outline of a face is not closed");
+        if (best < 0) {
+            throw new IllegalStateException("The outline of a face is not closed");
+        }
+        return best;
+    }
+
+    private boolean isLast(int from, int edge, int first) {
+        for (int i = from; i < count; i++) {
+            if (starts[i] == ends[edge] && (!used[i] || i == first)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Grows with the clockwise angle from the way back along one edge to the way on along another; in (0, 4]. */
+    private double turn(int edge, int next) {
+        double backX = at[3 * starts[edge] + across] - at[3 * ends[edge] + across];
+        double backY = at[3 * starts[edge] + up] - at[3 * ends[edge] + up];
+        double onX = at[3 * ends[next] + across] - at[3 * ends[edge] + across];
+        double onY = at[3 * ends[next] + up] - at[3 * ends[edge] + up];
+        double size = Math.sqrt((backX * backX + backY * backY) * (onX * onX + onY * onY));
+        double cosine = (backX * onX + backY * onY) / size;
+        boolean right = backX * onY - backY * onX < 0;
+        return right ? 1 - cosine : 3 + cosine;
     }
 }

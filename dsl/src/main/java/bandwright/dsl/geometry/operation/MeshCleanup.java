@@ -13,8 +13,8 @@ import java.util.Arrays;
  *   <li>Vertices at which several fans of triangles meet are split, a copy for each fan: bodies that touch along an edge
  *       share no vertex there, and every edge has two triangles.
  *   <li>Two triangles folded onto each other go, their other sides joined.
- *   <li>An edge shorter than {@link #SHORT_MM} is drawn together, unless the ring of its neighbours forbids it
- *       (H. Hoppe, T. DeRose, T. Duchamp, J. McDonald, W. Stuetzle, "Mesh optimization", 1993).
+ *   <li>An edge shorter than {@link #SHORT_MM} is drawn together. Neighbours are known by side, not by vertex, so this may
+ *       leave two edges between two vertices; two such edges that are both short are cut along.
  *   <li>A triangle lower than {@link #LOW_MM} gives its longest side to the neighbour there: the side is flipped.
  * </ol>
  *
@@ -62,7 +62,6 @@ final class MeshCleanup {
                 break;
             }
         }
-        cleanup.splitFans();
         return cleanup.build(cleanup.doubled());
     }
 
@@ -124,11 +123,33 @@ final class MeshCleanup {
         if (apex(h) != apex(k)) {
             return false;
         }
-        join(partner[next(h)], partner[previous(k)]);
-        join(partner[previous(h)], partner[next(k)]);
+        int one = partner[next(h)];
+        int other = partner[next(k)];
+        join(one, partner[previous(k)]);
+        join(other, partner[previous(h)]);
         drop(h);
         drop(k);
+        if (corner[one] != GONE && corner[other] != GONE) {
+            separate(one, other);
+        }
         return true;
+    }
+
+    /** If two sides leave a vertex in different fans, the second fan gets a vertex of its own. */
+    private void separate(int one, int other) {
+        int around = one;
+        do {
+            if (around == other) {
+                return;
+            }
+            around = turn(around);
+        } while (around != one);
+        int name = copy(corner[other]);
+        around = other;
+        do {
+            corner[around] = name;
+            around = turn(around);
+        } while (around != other);
     }
 
     private void join(int a, int b) {
@@ -144,10 +165,15 @@ final class MeshCleanup {
     }
 
     private boolean shorten(int h) {
-        if (length(corner[h], end(h)) > SHORT_MM || !mayCollapse(h)) {
+        int k = partner[h];
+        if (length(corner[h], end(h)) > SHORT_MM || apex(h) == apex(k)) {
             return false;
         }
-        int k = partner[h];
+        int second = secondEdge(h);
+        if (second != HalfEdges.NONE) {
+            cutAlong(h, second);
+            return true;
+        }
         int kept = corner[h];
         int around = k;
         do {
@@ -161,25 +187,24 @@ final class MeshCleanup {
         return true;
     }
 
-    /** The ends of an edge may become one if no second edge joins them and only the two opposite corners neighbour both. */
-    private boolean mayCollapse(int h) {
+    /** Another edge between the same two vertices, if there is one. */
+    private int secondEdge(int h) {
+        for (int around = turn(h); around != h; around = turn(around)) {
+            if (end(around) == end(h)) {
+                return around;
+            }
+        }
+        return HalfEdges.NONE;
+    }
+
+    /** Two edges between the same two places make a ring without width: the surface is cut along it and both cuts closed. */
+    private void cutAlong(int h, int second) {
         int k = partner[h];
-        int common = 0;
-        int between = 0;
-        int a = h;
-        do {
-            int neighbour = end(a);
-            between += neighbour == corner[k] ? 1 : 0;
-            int b = k;
-            do {
-                if (end(b) == neighbour) {
-                    common++;
-                }
-                b = turn(b);
-            } while (b != k);
-            a = turn(a);
-        } while (a != h);
-        return common == 2 && between == 1 && apex(h) != apex(k);
+        int m = partner[second];
+        join(h, m);
+        join(second, k);
+        separate(h, second);
+        separate(k, m);
     }
 
     private boolean flipLow(int first) {
@@ -195,8 +220,8 @@ final class MeshCleanup {
         int k = partner[h];
         int c = apex(h);
         int d = apex(k);
-        // A flip towards a triangle just as low would only go to and fro.
-        if (c == d || !between(corner[h], end(h), c, d)) {
+        // With two corners at one place it is the short side that has to go.
+        if (c == d || Math.min(length(corner[h], c), length(end(h), c)) <= SHORT_MM) {
             return false;
         }
         int hNext = next(h);
@@ -210,11 +235,6 @@ final class MeshCleanup {
         join(hNext, kNext);
         // Triangle of h is now (a, d, c), that of k (b, c, d).
         return true;
-    }
-
-    private boolean between(int a, int b, int c, int d) {
-        double la = Math.min(length(a, c), length(b, c));
-        return la > SHORT_MM && length(c, d) > SHORT_MM && length(a, b) > 0;
     }
 
     private double length(int a, int b) {

@@ -71,9 +71,9 @@ class SolidBooleanTest {
             String f = MeshMeasures.closednessFault(and) + MeshMeasures.closednessFault(or) + MeshMeasures.closednessFault(less);
             if (Math.abs(v) > 1e-9 || Math.abs(w) > 1e-9 || !f.isEmpty()) {
                 faults++;
-                if (i < 20) for (Mesh m : java.util.List.of(and, or, less)) if (!MeshMeasures.isClosed(m)) for (int t = 0; t < m.triangleCount(); t++) {
+                if (i == 150) for (Mesh m : java.util.List.of(and, or, less)) for (int t = 0; t < m.triangleCount(); t++) {
                     String line = MeshMeasures.doubleArea(m, t) == 0 ? "* " : "  ";
-                    for (int k = 0; k < 3; k++) { int v = m.triangles()[3*t+k]; line += v + "(" + m.x(v) + "," + m.y(v) + "," + m.z(v) + ") "; }
+                    for (int k = 0; k < 3; k++) { int u = m.triangles()[3*t+k]; line += u + "(" + m.x(u) + "," + m.y(u) + "," + m.z(u) + ") "; }
                     System.out.println(line);
                 }
                 if (faults < 20) System.out.println(i + " " + v + " " + w + " " + f);
