@@ -229,6 +229,6 @@ final class StatementCutter {
     }
 
     private int type(int at) {
-        return at < 0 || at >= words.size() ? NEWLINE : words.get(at).getType();
+        return at < 0 || at >= words.size() ? Token.EOF : words.get(at).getType();
     }
 }

@@ -76,8 +76,14 @@ final class ExpressionPrinter implements Expression.Visitor<String> {
         };
     }
 
-    private static Level tighter(Level level) {
-        return Level.values()[level.ordinal() + 1];
+    /** What the right operand must hold together by: equals are grouped from the left. */
+    private static Level right(BinaryOperator operator) {
+        return switch (operator) {
+            case POWER, MULTIPLY, DIVIDE -> Level.SIGN;
+            case ADD, SUBTRACT -> Level.PRODUCT;
+            case AND -> Level.NOT;
+            case OR -> Level.AND;
+        };
     }
 
     @Override
@@ -130,7 +136,7 @@ final class ExpressionPrinter implements Expression.Visitor<String> {
             String base = unit ? "(" + print(binary.left()) + ")" : at(Level.WHOLE, binary.left());
             return base + "^" + at(Level.SIGN, binary.right());
         }
-        String right = at(tighter(level), binary.right());
+        String right = at(right(binary.operator()), binary.right());
         // After a slash three capital letters would be a currency.
         boolean currency = binary.operator() == BinaryOperator.DIVIDE
                 && CURRENCY.matcher(right).matches();
