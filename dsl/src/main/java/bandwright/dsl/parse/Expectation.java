@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.ATNState;
@@ -58,6 +59,27 @@ record Expectation(int index, Set<Integer> kinds, Set<Integer> rules) {
 
     boolean allowsName() {
         return rules.contains(BandParser.RULE_name) || rules.contains(BandParser.RULE_part);
+    }
+
+    boolean allowsValueOrName() {
+        return allowsValue() || allowsName();
+    }
+
+    /** Whether the word that does not fit is a property word at the start of a line, and a value lacks before it. */
+    boolean isEarlyEnd(List<Token> words) {
+        return index > 0
+                && index < words.size()
+                && allowsValueOrName()
+                && Words.isPropertyWord(words.get(index).getType())
+                && words.get(index).getLine() != words.get(index - 1).getLine();
+    }
+
+    /** The words that would have begun a property. */
+    Set<Integer> properties() {
+        return kinds.stream()
+                .filter(Words::isPropertyWord)
+                .filter(kind -> !Words.continuesProperty(kind))
+                .collect(Collectors.toSet());
     }
 
     /** What would have fitted, in people's words. */

@@ -50,9 +50,9 @@ final class StatementReader {
                 return sound ? statement : null;
             }
             sound = false;
-            Expectation expectation = Expectation.of(rest);
+            Expectation expectation = fault(rest);
             boolean mended = new SyntaxFault(rest, expectation, report).report();
-            if (!mended && !strikeOut(rest, expectation.index())) {
+            if (!mended && !strikeOut(rest, expectation)) {
                 return null;
             }
         }
@@ -68,6 +68,30 @@ final class StatementReader {
         } catch (ParseCancellationException fault) {
             return null;
         }
+    }
+
+    /**
+     * Where the words stop making sense. A property that lacks its value swallows the word that opens the next line,
+     * and the fault shows only behind it; then the end of the unfinished line is the better place.
+     */
+    private static Expectation fault(List<Token> words) {
+        Expectation fault = Expectation.of(words);
+        int first = Math.min(fault.index(), words.size() - 1);
+        while (first > 0 && words.get(first - 1).getLine() == words.get(first).getLine()) {
+            first--;
+        }
+        boolean swallows = first > 0
+                && first < fault.index()
+                && depth(words, first) > 0
+                && Words.isPropertyWord(words.get(first).getType());
+        if (!swallows) {
+            return fault;
+        }
+        Expectation earlier = Expectation.of(words.subList(0, first));
+        boolean unfinished = earlier.allowsValueOrName()
+                && !earlier.kinds().contains(RBRACE)
+                && !earlier.kinds().contains(words.get(first).getType());
+        return unfinished ? earlier : fault;
     }
 
     /** Measured without recursion: the point is to know whether recursion is safe. */
@@ -86,10 +110,10 @@ final class StatementReader {
     }
 
     /** Takes the faulty line out of the block it stands in; false if there is no block or nothing to take. */
-    private static boolean strikeOut(List<Token> words, int fault) {
-        int index = Math.min(fault, words.size() - 1);
-        // A block that ends too early is the fault of the line before its brace.
-        if (index > 0 && words.get(index).getType() == RBRACE) {
+    private static boolean strikeOut(List<Token> words, Expectation fault) {
+        int index = Math.min(fault.index(), words.size() - 1);
+        // What ends too early, at a brace or at the next property, is the fault of the word before.
+        if (index > 0 && (words.get(index).getType() == RBRACE || fault.isEarlyEnd(words))) {
             index--;
         }
         int start = index;

@@ -36,6 +36,11 @@ final class SyntaxFault {
     boolean report() {
         if (index >= words.size()) {
             return endsTooEarly();
+        } else if (Report.span(words.get(index)).length() == 0) {
+            // A bracket that was forgotten and put in by the cutter; that has been reported.
+            return false;
+        } else if (inBlock && lacksValue()) {
+            return unfinishedProperty();
         } else if (inBlock && (type(0) == EQ || type(0) == COLON) && Words.isName(type(-1))) {
             return propertyWithSign(index, index - 1);
         } else if (inBlock && isOpenedProperty()) {
@@ -72,6 +77,16 @@ final class SyntaxFault {
     private boolean endsTooEarly() {
         Token last = words.get(words.size() - 1);
         return add(Diagnostic.error("unfinished-statement", report.after(last)).expected(expectation.words()));
+    }
+
+    private boolean lacksValue() {
+        boolean closes = type(0) == RBRACE && expectation.allowsValueOrName();
+        return closes || expectation.isEarlyEnd(words);
+    }
+
+    private boolean unfinishedProperty() {
+        return add(Diagnostic.error("unfinished-property", report.after(words.get(index - 1)))
+                .expected(expectation.words()));
     }
 
     /** {@code metal = …}: these two words open a statement elsewhere. */
@@ -114,8 +129,7 @@ final class SyntaxFault {
     }
 
     private boolean unknownProperty() {
-        Set<String> known = Words.spellings(expectation.kinds());
-        known.remove("}");
+        Set<String> known = Words.spellings(expectation.properties());
         Diagnostic.Builder fault =
                 fault("unknown-property", words.get(index)).with(text(index)).expected(String.join(", ", known));
         return add(withNearest(fault, index, known));

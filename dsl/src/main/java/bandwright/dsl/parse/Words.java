@@ -38,6 +38,11 @@ final class Words {
         return type >= FINGER && type <= OUTSIDE;
     }
 
+    /** Whether a word may open a property: the soft words, and the two that open statements as well. */
+    static boolean isPropertyWord(int type) {
+        return isSoft(type) || type == PROFILE || type == METAL;
+    }
+
     static boolean isName(int type) {
         return type == NAME || isSoft(type);
     }
@@ -48,6 +53,11 @@ final class Words {
 
     static boolean startsValue(int type) {
         return STARTS_VALUE.contains(type) || isSoft(type);
+    }
+
+    /** Whether a word goes on with the property before it. */
+    static boolean continuesProperty(int type) {
+        return type == WITHIN || type == CENTRED || type == ALLOW;
     }
 
     /** Whether a line that ends with this word goes on in the next. */
@@ -95,7 +105,12 @@ final class Words {
         boolean anyOperator = types.contains(STAR);
         Set<String> words = new TreeSet<>();
         for (int type : types) {
-            boolean folded = isOperator(type) || type == SUPERSCRIPT || type == IN || type == BETWEEN || type == WITHIN;
+            boolean folded = isOperator(type)
+                    || type == SUPERSCRIPT
+                    || type == LPAREN
+                    || type == IN
+                    || type == BETWEEN
+                    || type == WITHIN;
             words.add(anyOperator && folded ? "an operator" : spelling(type));
         }
         return words;
