@@ -1,0 +1,1 @@
+thickness = 1,3 mm

@@ -1,0 +1,1 @@
+require a == b && c != d

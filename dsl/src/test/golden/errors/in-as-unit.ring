@@ -1,0 +1,1 @@
+breadth = 1/4 in

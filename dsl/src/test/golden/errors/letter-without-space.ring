@@ -1,0 +1,1 @@
+finger-size = UK N1/2

@@ -1,0 +1,2 @@
+title "Harbour light
+show ring

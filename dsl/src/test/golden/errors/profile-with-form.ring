@@ -1,0 +1,5 @@
+band b {
+  finger ISO 57
+  profile d-shape(width: 1 mm)
+  metal m
+}

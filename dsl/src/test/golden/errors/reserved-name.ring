@@ -1,0 +1,4 @@
+g = 5 mm
+cut = 2 mm
+band ring { finger ISO 57 }
+forget US

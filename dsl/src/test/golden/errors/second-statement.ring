@@ -1,0 +1,2 @@
+show ring show weights
+band s { finger ISO 57 } show ring

@@ -1,0 +1,2 @@
+a = max(1 mm,
+band b { finger ISO 57 profile p metal m }

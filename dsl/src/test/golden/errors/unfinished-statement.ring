@@ -1,0 +1,3 @@
+breadth =
+show section of
+require a >=

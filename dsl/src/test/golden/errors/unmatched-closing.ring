@@ -1,0 +1,2 @@
+a = 1 mm)
+band s { finger ISO 57 } }

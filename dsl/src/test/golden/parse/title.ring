@@ -1,0 +1,2 @@
+title "Harbour light"
+title “Evening” because "the customer chose it"

@@ -1,0 +1,3 @@
+größe = 5 mm
+幅 = 3 mm
+café = 2 mm
