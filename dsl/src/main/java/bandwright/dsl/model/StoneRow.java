@@ -1,0 +1,50 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.model;
+
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.material.StoneMaterial;
+import bandwright.dsl.material.StoneSize;
+import bandwright.dsl.source.Place;
+import java.util.List;
+
+/**
+ * Stones in a row round the ring.
+ *
+ * @param part the part they are set in
+ * @param size along the row, then across it
+ * @param toleranceMm how far stones of the parcel may differ from the size; 0 if nothing is said
+ * @param spacing how their number is found
+ * @param sinkMm how far the girdle line, its lower edge, lies below the surface
+ * @param acrossMm offsets of the row's lines; several for parallel rows
+ * @param girdleShare thickness of the girdle as a share of the size
+ */
+public record StoneRow(
+        String name,
+        Place place,
+        String part,
+        StoneCut cut,
+        StoneMaterial material,
+        StoneSize size,
+        double toleranceMm,
+        Arc around,
+        Spacing spacing,
+        double sinkMm,
+        List<Double> acrossMm,
+        boolean staggered,
+        boolean upright,
+        double girdleShare) {
+    public StoneRow {
+        acrossMm = List.copyOf(acrossMm);
+    }
+
+    /** How many stones there are. */
+    public sealed interface Spacing {}
+
+    public record Count(int stones) implements Spacing {}
+
+    /** As many as fit with at least this gap, evenly spread. */
+    public record AtLeast(double gapMm) implements Spacing {}
+
+    /** Exactly this gap; on an arc the rest is left at its ends. */
+    public record Exactly(double gapMm) implements Spacing {}
+}
