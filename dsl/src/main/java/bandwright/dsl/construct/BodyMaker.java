@@ -1,0 +1,149 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.construct;
+
+import bandwright.dsl.geometry.operation.Revolution;
+import bandwright.dsl.geometry.operation.SolidBoolean;
+import bandwright.dsl.geometry.operation.Wedge;
+import bandwright.dsl.geometry.plane.Curve;
+import bandwright.dsl.geometry.solid.Mesh;
+import bandwright.dsl.geometry.solid.MeshBuilder;
+import bandwright.dsl.geometry.solid.MeshMeasures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToIntFunction;
+
+/**
+ * Makes a part's body from its cross-section and the features cut from it and added to it.
+ *
+ * <ol>
+ *   <li>No features: a body of revolution, exact.
+ *   <li>Features that repeat n times round the ring, each a mirror image of itself: half a pitch tells all. A sector a little
+ *       larger is swept, cut and added to, clipped by the two planes of symmetry, and copied; see {@link Wedge}.
+ *   <li>Otherwise the whole ring is swept and every feature is cut and added.
+ * </ol>
+ */
+final class BodyMaker {
+    /** How far chords leave the arcs of a cross-section, mm. */
+    private static final double CHORD_RISE_MM = 2e-3;
+
+    /** Facets round the ring, at least. */
+    private static final int FACETS = 320;
+
+    private final PartSection section;
+    private final List<Feature> cuts;
+    private final List<Feature> additions;
+    private final int folds;
+    private final Revolution revolution;
+    private final int endFace;
+
+    /**
+     * @param folds how often all features repeat in a full turn, each mirrored in itself at angle 0; 0 if they do not
+     */
+    BodyMaker(
+            PartSection section,
+            List<Feature> cuts,
+            List<Feature> additions,
+            int folds,
+            ToIntFunction<Curve> surfaceOf,
+            int endFace) {
+        this.section = section;
+        this.cuts = cuts;
+        this.additions = additions;
+        this.folds = folds;
+        this.revolution = new Revolution(section.region(), CHORD_RISE_MM, surfaceOf);
+        this.endFace = endFace;
+    }
+
+    Body make() {
+        double exact = section.region().moments().volumeAboutX();
+        if (cuts.isEmpty() && additions.isEmpty()) {
+            return new Body(section, exact, Mesh.EMPTY, () -> revolution.ring(FACETS));
+        }
+        double flattened = revolution.volume(2 * StrictMath.PI);
+        if (folds == 0) {
+            Mesh whole = shape(revolution.ring(FACETS), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+            return new Body(section, exact + MeshMeasures.volume(whole) - flattened, Mesh.EMPTY, () -> whole);
+        }
+        Wedge wedge = wedge();
+        return new Body(section, exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole);
+    }
+
+    private Wedge wedge() {
+        double angle = StrictMath.PI / folds;
+        int perWedge = Math.max(2, (FACETS + 2 * folds - 1) / (2 * folds));
+        double step = angle / perWedge;
+        Mesh base = folds == 1
+                ? revolution.ring(2 * perWedge)
+                : revolution.sector(step, -2, perWedge + 1, endFace);
+        return Wedge.of(shape(base, -2 * step, angle + 2 * step), folds);
+    }
+
+    /** Cuts and adds the features whose angle, with what they take round the ring, meets the given span. */
+    private Mesh shape(Mesh base, double from, double to) {
+        Mesh body = base;
+        for (Mesh tool : operands(cuts, from, to)) {
+            body = SolidBoolean.difference(body, tool);
+        }
+        for (Mesh pin : operands(additions, from, to)) {
+            body = SolidBoolean.union(body, pin);
+        }
+        return body;
+    }
+
+    /** Shapes that stand clear of each other make one operand; each that does not waits for the next. */
+    private static List<Mesh> operands(List<Feature> features, double from, double to) {
+        List<Group> groups = new ArrayList<>();
+        for (Feature feature : features) {
+            double half = feature.halfAngle();
+            for (Feature.Axis axis : feature.axes()) {
+                if (meets(axis.angle(), half, from, to)) {
+                    add(groups, feature.mesh(axis));
+                }
+            }
+        }
+        return groups.stream().map(group -> group.builder.build()).toList();
+    }
+
+    private static boolean meets(double angle, double half, double from, double to) {
+        double turn = 2 * StrictMath.PI;
+        return from == Double.NEGATIVE_INFINITY
+                || (angle + half > from && angle - half < to)
+                || (angle - turn + half > from && angle - turn - half < to);
+    }
+
+    private static void add(List<Group> groups, Mesh mesh) {
+        double[] box = box(mesh);
+        for (Group group : groups) {
+            if (group.boxes.stream().noneMatch(other -> overlap(box, other))) {
+                group.boxes.add(box);
+                group.builder.append(mesh);
+                return;
+            }
+        }
+        Group group = new Group();
+        group.boxes.add(box);
+        group.builder.append(mesh);
+        groups.add(group);
+    }
+
+    private static final class Group {
+        final List<double[]> boxes = new ArrayList<>();
+        final MeshBuilder builder = new MeshBuilder(1024, 2048);
+    }
+
+    private static double[] box(Mesh mesh) {
+        double[] box = {1e9, 1e9, 1e9, -1e9, -1e9, -1e9};
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            for (int axis = 0; axis < 3; axis++) {
+                double value = mesh.positions()[3 * v + axis];
+                box[axis] = Math.min(box[axis], value);
+                box[axis + 3] = Math.max(box[axis + 3], value);
+            }
+        }
+        return box;
+    }
+
+    private static boolean overlap(double[] a, double[] b) {
+        return a[0] <= b[3] && b[0] <= a[3] && a[1] <= b[4] && b[1] <= a[4] && a[2] <= b[5] && b[2] <= a[5];
+    }
+}

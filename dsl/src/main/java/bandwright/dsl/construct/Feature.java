@@ -1,0 +1,56 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.construct;
+
+import bandwright.dsl.geometry.operation.Turning;
+import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.geometry.solid.Mesh;
+import java.util.List;
+
+/**
+ * One turned shape placed many times: the seat of every stone of a row, or its pins.
+ *
+ * @param line points along the axis (0 at the girdle line, outwards positive) and away from it, mm
+ * @param surfaces a surface number for the part after each point but the last, then for the flat ends
+ * @param facets sides that stand for the circle
+ */
+record Feature(List<Point> line, List<Integer> surfaces, int facets, List<Axis> axes) {
+    Feature {
+        line = List.copyOf(line);
+        surfaces = List.copyOf(surfaces);
+        axes = List.copyOf(axes);
+    }
+
+    /**
+     * Where a shape stands.
+     *
+     * @param angle round the ring, radians
+     * @param radius of the girdle's centre from the finger's axis
+     * @param out part of the axis away from the finger
+     * @param alongFinger part of the axis along the finger
+     */
+    record Axis(double angle, double radius, double across, double out, double alongFinger) {}
+
+    /** The largest distance from the axis, mm. */
+    double reach() {
+        return line.stream().mapToDouble(Point::y).max().orElse(0);
+    }
+
+    /** Half the angle that a shape can take round the ring, with a margin. */
+    double halfAngle() {
+        double lowest = axes.stream()
+                .mapToDouble(axis -> axis.radius + Math.min(0, line.get(0).x()))
+                .min()
+                .orElse(1);
+        return StrictMath.atan2(1.1 * reach(), Math.max(lowest, reach()));
+    }
+
+    Mesh mesh(Axis axis) {
+        double cos = StrictMath.cos(axis.angle);
+        double sin = StrictMath.sin(axis.angle);
+        double[] origin = {axis.radius * cos, axis.radius * sin, axis.across};
+        double[] direction = {axis.out * cos, axis.out * sin, axis.alongFinger};
+        double[] side = {-axis.alongFinger * cos, -axis.alongFinger * sin, axis.out};
+        int[] numbers = surfaces.stream().mapToInt(Integer::intValue).toArray();
+        return Turning.turn(line, numbers, facets, new Turning.Frame(origin, direction, side));
+    }
+}

@@ -1,0 +1,48 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.construct;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Groove;
+import java.util.List;
+
+/** What can go wrong when a groove is cut, told with the numbers. */
+final class GrooveFaults {
+    private GrooveFaults() {}
+
+    static Fault misses(Groove groove, String part) {
+        return new Fault(Diagnostic.error("cut-misses-part", groove.place())
+                .with(groove.name(), part)
+                .build());
+    }
+
+    static Fault tooDeep(Groove groove, Band band, double metalMm) {
+        return new Fault(Diagnostic.error("cut-too-deep", groove.place())
+                .with(groove.name(), Lengths.text(groove.depthMm().orElse(0)), band.name(), Lengths.text(metalMm))
+                .build());
+    }
+
+    static Fault leavesNothing(Groove groove, String part) {
+        return new Fault(Diagnostic.error("cut-leaves-nothing", groove.place())
+                .with(groove.name(), part)
+                .build());
+    }
+
+    static Fault partsBody(Groove groove, String part, int pieces, int names) {
+        return new Fault(Diagnostic.error("cut-parts-body", groove.place())
+                .with(groove.name(), part, Integer.toString(pieces), Integer.toString(names))
+                .build());
+    }
+
+    static Fault keptTwice(Groove groove, String other) {
+        return new Fault(Diagnostic.error("kept-twice", groove.place())
+                .with(groove.name(), other)
+                .build());
+    }
+
+    static Fault notYet(Groove groove, String what) {
+        return new Fault(List.of(
+                Diagnostic.error("not-yet", groove.place()).with(what).build()));
+    }
+}

@@ -1,0 +1,98 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.construct;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Prongs;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A pin as cast: a straight shank with a half-sphere on top. */
+final class PinShape {
+    private static final int FACETS = 48;
+
+    /** Steps from the dome's foot to the small flat that stands for its pole. */
+    private static final int DOME_STEPS = 5;
+
+    private PinShape() {}
+
+    /** Offset of a gap's two pins from the row's line, mm; 0 for a single one. */
+    static double across(Prongs prongs, StoneLayout layout) {
+        if (prongs.perGap() == 1) {
+            return 0;
+        }
+        if (prongs.acrossMm().isPresent()) {
+            return prongs.acrossMm().getAsDouble();
+        }
+        double reach = prongs.reachMm().orElse(0);
+        double distance = layout.row().size().lengthMm() / 2 + prongs.diameterMm() / 2 - reach;
+        double along = layout.lines().get(0).girdleRadius() * StrictMath.sin(layout.stepRadians() / 2);
+        if (distance <= along) {
+            throw new Fault(Diagnostic.error("pins-out-of-reach", prongs.place())
+                    .with(prongs.name(), Lengths.text(reach))
+                    .build());
+        }
+        return Math.sqrt(distance * distance - along * along);
+    }
+
+    /** How far a pin covers the edge of its stones, mm; negative if it misses them. */
+    static double reach(Prongs prongs, StoneLayout layout) {
+        double across = across(prongs, layout);
+        double along = layout.lines().get(0).girdleRadius() * StrictMath.sin(layout.stepRadians() / 2);
+        return layout.row().size().lengthMm() / 2
+                + prongs.diameterMm() / 2
+                - Math.sqrt(along * along + across * across);
+    }
+
+    static Feature of(Prongs prongs, StoneLayout layout, double rootMm, Surfaces surfaces) {
+        double radius = prongs.diameterMm() / 2;
+        List<Point> points = new ArrayList<>();
+        List<Integer> faces = new ArrayList<>();
+        int shank = surfaces.number(prongs.name(), "shank of a pin");
+        int dome = surfaces.number(prongs.name(), "dome of a pin");
+        points.add(new Point(-rootMm, radius));
+        faces.add(shank);
+        points.addAll(dome(radius, prongs.riseMm()));
+        for (int i = 0; i < DOME_STEPS; i++) {
+            faces.add(dome);
+        }
+        faces.add(dome);
+        double across = across(prongs, layout);
+        List<Feature.Axis> axes = new ArrayList<>();
+        for (StoneLayout.Place gap : layout.gaps()) {
+            StoneLayout.Line line = gap.line();
+            for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
+                axes.add(new Feature.Axis(
+                        gap.angle(),
+                        line.girdleRadius() - off * line.axisAcross(),
+                        line.across() + off * line.axisOut(),
+                        line.axisOut(),
+                        line.axisAcross()));
+            }
+        }
+        return new Feature(points, faces, FACETS, axes);
+    }
+
+    /**
+     * The half-sphere as cone frusta and a small flat on top. Its height is stretched by the few parts in a hundred that make
+     * the frusta hold ⅔πr³ exactly.
+     */
+    private static List<Point> dome(double radius, double foot) {
+        double volume = 0;
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= DOME_STEPS; i++) {
+            double angle = StrictMath.PI / 2 * i / (DOME_STEPS + 0.5);
+            points.add(new Point(radius * StrictMath.sin(angle), radius * StrictMath.cos(angle)));
+        }
+        for (int i = 0; i < DOME_STEPS; i++) {
+            Point a = points.get(i);
+            Point b = points.get(i + 1);
+            volume += (b.x() - a.x()) * (a.y() * a.y() + a.y() * b.y() + b.y() * b.y()) / 3;
+        }
+        double stretch = 2.0 / 3 * radius * radius * radius / volume;
+        return points.stream()
+                .map(point -> new Point(foot + stretch * point.x(), point.y()))
+                .toList();
+    }
+}

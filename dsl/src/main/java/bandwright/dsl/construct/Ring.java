@@ -1,0 +1,219 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.construct;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Curve;
+import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Design;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Prongs;
+import bandwright.dsl.model.Seats;
+import bandwright.dsl.model.StoneRow;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A design as bodies and places. Each thing is worked out when it is first asked for and kept; what cannot be made throws the
+ * {@link Fault} that says why. Serves one thread at a time.
+ */
+public final class Ring {
+    private final Design design;
+    private final Surfaces surfaces = new Surfaces();
+    private final Map<String, StoneLayout> layouts = new LinkedHashMap<>();
+    private final Map<String, Feature> seatFeatures = new LinkedHashMap<>();
+    private final Map<String, Feature> pinFeatures = new LinkedHashMap<>();
+    private final Map<String, Body> bodies = new LinkedHashMap<>();
+    private @Nullable Sections sections;
+
+    public Ring(Design design) {
+        this.design = design;
+    }
+
+    public Design design() {
+        return design;
+    }
+
+    public Surfaces surfaces() {
+        return surfaces;
+    }
+
+    public Collection<PartSection> sections() {
+        return cutSections().parts();
+    }
+
+    private Sections cutSections() {
+        if (sections == null) {
+            sections = Sections.of(design);
+        }
+        return sections;
+    }
+
+    /** The cross-section of a part. */
+    public PartSection section(String part) {
+        PartSection section = cutSections().find(part);
+        if (section == null) {
+            throw new IllegalArgumentException("No part is called " + part);
+        }
+        return section;
+    }
+
+    /** Bodies of all parts, in the order in which they are made. */
+    public List<Body> bodies() {
+        return sections().stream().map(section -> body(section.name())).toList();
+    }
+
+    public Body body(String part) {
+        Body known = bodies.get(part);
+        if (known == null) {
+            known = make(section(part));
+            bodies.put(part, known);
+        }
+        return known;
+    }
+
+    private Body make(PartSection section) {
+        List<Feature> cuts = new ArrayList<>();
+        List<Feature> additions = new ArrayList<>();
+        Set<StoneLayout> rows = new LinkedHashSet<>();
+        for (Seats seats : design.seats()) {
+            if (seats.from().contains(section.name()) || isOffcut(section, seats)) {
+                cuts.add(seatFeature(seats));
+                rows.add(layout(seats.row()));
+            }
+        }
+        for (Prongs prongs : design.prongs()) {
+            if (prongs.part().equals(section.name())) {
+                additions.add(pinFeature(prongs));
+                rows.add(layout(prongs.row()));
+            }
+        }
+        return new BodyMaker(
+                        section,
+                        cuts,
+                        additions,
+                        Symmetry.folds(List.copyOf(rows)),
+                        faces(section),
+                        surfaces.number("", "end"))
+                .make();
+    }
+
+    /** A collar or a piece is cut with the part that it came from. */
+    private static boolean isOffcut(PartSection section, Seats seats) {
+        return seats.from().contains(section.band().name())
+                && section.metal().equals(section.band().metal())
+                && !section.name().equals(section.band().name());
+    }
+
+    private ToIntFunction<Curve> faces(PartSection section) {
+        Map<Curve, Integer> numbers = new LinkedHashMap<>();
+        return curve -> numbers.computeIfAbsent(
+                curve, key -> surfaces.number(section.band().name(), "face " + (numbers.size() + 1)));
+    }
+
+    public StoneLayout layout(String row) {
+        StoneLayout known = layouts.get(row);
+        if (known == null) {
+            known = lay(find(design.stoneRows(), row));
+            layouts.put(row, known);
+        }
+        return known;
+    }
+
+    private static StoneRow find(List<StoneRow> rows, String name) {
+        return rows.stream()
+                .filter(row -> row.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No row is called " + name));
+    }
+
+    private StoneLayout lay(StoneRow row) {
+        PartSection part = section(row.part());
+        Band band = part.band();
+        double inner = band.finger().innerRadiusMm();
+        Bounds metal = part.region().bounds();
+        double width = row.size().widthMm();
+        if (width > metal.width()) {
+            throw new Fault(Diagnostic.error("stone-off-part", row.place())
+                    .with(row.name(), row.part(), Lengths.text(width), Lengths.text(metal.width()))
+                    .build());
+        }
+        List<StoneLayout.Line> lines = new ArrayList<>();
+        for (double across : row.acrossMm()) {
+            SurfaceLine surface = SurfaceLine.outer(band.stations().get(0).section().outline(), across)
+                    .orElseThrow(() -> new Fault(Diagnostic.error("stone-off-part", row.place())
+                            .with(row.name(), row.part(), Lengths.text(width), Lengths.text(metal.width()))
+                            .build()));
+            double out = row.upright() ? 1 : surface.outFacing();
+            double along = row.upright() ? 0 : surface.acrossFacing();
+            lines.add(new StoneLayout.Line(
+                    across - row.sinkMm() * along,
+                    inner + surface.height() - row.sinkMm() * out,
+                    out,
+                    along,
+                    0));
+        }
+        StoneLayout layout = StoneLayout.lay(row, lines);
+        if (layout.perLine() < 1) {
+            throw new Fault(Diagnostic.error("too-few-stones", row.place())
+                    .with(
+                            row.name(),
+                            Lengths.text(2 * StrictMath.PI * lines.get(0).girdleRadius()),
+                            Lengths.text(row.size().lengthMm()))
+                    .build());
+        }
+        return layout;
+    }
+
+    private Feature seatFeature(Seats seats) {
+        Feature known = seatFeatures.get(seats.name());
+        if (known == null) {
+            StoneLayout layout = layout(seats.row());
+            Band band = section(layout.row().part()).band();
+            double inner = band.finger().innerRadiusMm();
+            double outer = inner + band.stations().get(0).section().heightMm();
+            known = SeatShape.of(seats, layout, inner, outer, surfaces);
+            seatFeatures.put(seats.name(), known);
+        }
+        return known;
+    }
+
+    private Feature pinFeature(Prongs prongs) {
+        Feature known = pinFeatures.get(prongs.name());
+        if (known == null) {
+            known = PinShape.of(prongs, layout(prongs.row()), rootMm(prongs), surfaces);
+            pinFeatures.put(prongs.name(), known);
+        }
+        return known;
+    }
+
+    /** Without a root of their own, pins go down to the seat's cone; without seats, by the height of a stone's pavilion. */
+    private double rootMm(Prongs prongs) {
+        if (prongs.rootMm().isPresent()) {
+            return prongs.rootMm().getAsDouble();
+        }
+        double size = layout(prongs.row()).row().size().lengthMm();
+        return design.seats().stream()
+                .filter(seats -> seats.row().equals(prongs.row()))
+                .findFirst()
+                .map(seats -> seats.bearingMm().orElse(0.43 * (size - seats.holeMm())))
+                .orElse(0.43 * size);
+    }
+
+    /** Offset of the pins from their row's line, mm. */
+    public double pinAcross(Prongs prongs) {
+        return PinShape.across(prongs, layout(prongs.row()));
+    }
+
+    /** How far the pins cover the edge of their stones, mm; negative if they miss them. */
+    public double pinReach(Prongs prongs) {
+        return PinShape.reach(prongs, layout(prongs.row()));
+    }
+}
