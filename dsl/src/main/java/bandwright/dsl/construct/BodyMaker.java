@@ -24,7 +24,7 @@ import java.util.function.ToIntFunction;
  */
 final class BodyMaker {
     /** How far chords leave the arcs of a cross-section, mm. */
-    private static final double CHORD_RISE_MM = 2e-3;
+    private static final double CHORD_RISE_MM = 5e-4;
 
     /** Facets round the ring, at least. */
     private static final int FACETS = 320;

@@ -10,7 +10,7 @@ import java.util.List;
 
 /** A pin as cast: a straight shank with a half-sphere on top. */
 final class PinShape {
-    private static final int FACETS = 48;
+    private static final int FACETS = 24;
 
     /** Steps from the dome's foot to the small flat that stands for its pole. */
     private static final int DOME_STEPS = 5;

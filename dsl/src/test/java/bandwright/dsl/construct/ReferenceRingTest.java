@@ -23,6 +23,12 @@ class ReferenceRingTest {
             r.bodies().forEach(Body::mesh);
             if (i % 40 == 39) System.out.println((u - t) / 1e6 + " " + (System.nanoTime() - u) / 1e6);
         }
+        for (Body b : ring.bodies()) {
+            for (int i = 0; i < 3; i++) {
+            long t = System.nanoTime();
+            System.out.println(b.name() + " " + bandwright.dsl.geometry.operation.ThinnestWall.of(b.sample(), b.mesh()) + " " + (System.nanoTime() - t) / 1e6);
+            }
+        }
         assertThat(ring.layout("lights").count()).isEqualTo(40);
         assertThat(ring.layout("lights").gapMm()).isEqualTo(0.187074, within(1e-6));
         assertThat(ring.body("shank").volumeMm3() + ring.body("collar").volumeMm3())
