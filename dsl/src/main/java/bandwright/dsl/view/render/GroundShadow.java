@@ -49,7 +49,7 @@ final class GroundShadow {
             double square = up * up + dy * dy + dz * dz;
             sum += quarter * up / (Math.sqrt(square) * (StrictMath.PI * square + quarter));
         }
-        return 1 - StrictMath.exp(-sum);
+        return 1 - StrictMath.exp(-1.3 * sum);
     }
 
     /** Height, y, z and surface of every cube that holds any. */

@@ -35,7 +35,7 @@ final class Sampler {
         this.scene = scene;
         this.viewpoint = viewpoint;
         this.height = height;
-        studio = new Studio(viewpoint.right());
+        studio = new Studio(viewpoint, scene.soup());
         stones = new StoneShading(studio);
     }
 
@@ -65,9 +65,10 @@ final class Sampler {
     }
 
     private void show(double lightRed, double lightGreen, double lightBlue) {
-        red = ToneCurve.apply(lightRed);
-        green = ToneCurve.apply(lightGreen);
-        blue = ToneCurve.apply(lightBlue);
+        double brightest = Math.max(lightRed, Math.max(lightGreen, lightBlue));
+        red = ToneCurve.apply(lightRed, brightest);
+        green = ToneCurve.apply(lightGreen, brightest);
+        blue = ToneCurve.apply(lightBlue, brightest);
     }
 
     /** The backdrop, a quiet light grey, darkened where the scene stands. */
@@ -127,7 +128,7 @@ final class Sampler {
 
     /** The room's light along a ray, dimmed where the ray ends in the shadow on the ground. */
     private double room(Ray outgoing, double roughness) {
-        double light = studio.onMetal(outgoing.directionX, outgoing.directionY, outgoing.directionZ, roughness);
+        double light = studio.onMetal(outgoing, roughness);
         if (outgoing.directionX < 0) {
             double way = (scene.shadow().level() - outgoing.originX) / outgoing.directionX;
             light *= 1

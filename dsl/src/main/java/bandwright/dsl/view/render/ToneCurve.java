@@ -8,10 +8,18 @@ package bandwright.dsl.view.render;
 final class ToneCurve {
     private static final double EXPOSURE = 0.8;
 
+    /** How much each channel is bent by itself, which pales what is bright, against all by the brightest, which keeps hues. */
+    private static final double PALING = 0.2;
+
     private ToneCurve() {}
 
-    /** Share of the screen's white, 0 to 1, for any amount of light. */
-    static double apply(double light) {
+    /** What one channel becomes, 0 to 1, where the brightest of the three is {@code brightest}. */
+    static double apply(double light, double brightest) {
+        double byHue = brightest > 0 ? light * curve(brightest) / brightest : 0;
+        return byHue + PALING * (curve(light) - byHue);
+    }
+
+    private static double curve(double light) {
         double x = EXPOSURE * Math.max(0, light);
         return Math.min(1, x * (2.51 * x + 0.03) / (x * (2.43 * x + 0.59) + 0.14));
     }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 import bandwright.dsl.view.Picture;
+import bandwright.dsl.view.image.Pixels;
 
 /** Writes pictures of the stand-in ring for a look at them, and says how long they took. Argument: a folder. */
 final class StandInPictures {
@@ -29,16 +30,19 @@ final class StandInPictures {
                 long start = System.nanoTime();
                 Renderer renderer = new Renderer(scene);
                 long prepared = System.nanoTime();
+                Pixels pixels = renderer.pixels(camera.getValue(), 800, 600);
+                long cast = System.nanoTime();
                 Picture picture = renderer.picture(camera.getValue(), 800, 600, "");
                 long end = System.nanoTime();
                 Files.write(folder.resolve(camera.getKey() + ".png"), picture.png());
                 System.out.printf(
-                        "%s: %d triangles, prepared %d ms, picture %d ms, %d bytes%n",
+                        "%s: %d triangles, prepared %d ms, rays %d ms, picture %d ms, %d bytes%n",
                         camera.getKey(),
                         triangles,
                         (prepared - start) / 1_000_000,
-                        (end - prepared) / 1_000_000,
-                        picture.png().length);
+                        (cast - prepared) / 1_000_000,
+                        (end - cast) / 1_000_000,
+                        picture.png().length + pixels.at(0, 0) % 1);
             }
         }
     }

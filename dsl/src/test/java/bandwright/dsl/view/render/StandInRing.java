@@ -64,7 +64,8 @@ final class StandInRing {
         points.add(new double[] {0.95, INNER + 0.9, 1});
         for (int i = 0; i <= 8; i++) {
             double across = 0.95 - i * 1.9 / 8;
-            points.add(new double[] {across, dome(across), i == 8 ? 3 : 2});
+            // Lower than the band's dome by what the seats would take away.
+            points.add(new double[] {across, dome(across) - 0.28, i == 8 ? 3 : 2});
         }
         return points.toArray(double[][]::new);
     }
