@@ -16,6 +16,7 @@ import bandwright.dsl.view.image.StrokeText;
  */
 final class DimensionMarks {
     private static final int INK = 0x333333;
+    private static final int HELP = 0x8c8c8c;
     private static final int PAPER = 0xffffff;
 
     private final Section.Direction direction;
@@ -87,13 +88,15 @@ final class DimensionMarks {
 
     private void extension(Point point, double away) {
         double start = direction == Section.Direction.ACROSS ? -point.y() : point.x();
-        lines.add(line(at(along(point), start + 0.6 * paper), at(along(point), away + 0.8 * paper)));
+        Point from = at(along(point), start + 0.6 * paper);
+        Point to = at(along(point), away + 0.8 * paper);
+        lines.add(new Mark.Stroke(List.of(from, to), HELP, 0.1 * paper, Mark.Dash.NONE));
     }
 
     private void arrowHead(double tip, double away, int towards) {
         double back = tip + towards * arrow();
-        Outline head = Outline.polygon(
-                List.of(at(tip, away), at(back, away + arrow() / 6), at(back, away - arrow() / 6)));
+        Outline head =
+                Outline.polygon(List.of(at(tip, away), at(back, away + arrow() / 6), at(back, away - arrow() / 6)));
         lines.add(new Mark.Shape(Region.of(head), INK, Mark.NONE, 0));
     }
 

@@ -27,7 +27,8 @@ final class DimensionRows {
             order.add(i);
             rows.add(0);
         }
-        order.sort(Comparator.comparingDouble((Integer i) -> spans.get(i).length()).thenComparing(i -> i));
+        order.sort(
+                Comparator.comparingDouble((Integer i) -> spans.get(i).length()).thenComparing(i -> i));
         List<List<Span>> taken = new ArrayList<>();
         for (int index : order) {
             Span span = spans.get(index);

@@ -58,7 +58,8 @@ final class Hatching {
     }
 
     private static double[] crossings(List<double[]> rings, double level) {
-        double[] crossings = new double[rings.stream().mapToInt(ring -> ring.length).sum()];
+        double[] crossings =
+                new double[rings.stream().mapToInt(ring -> ring.length).sum()];
         int count = 0;
         for (double[] ring : rings) {
             for (int i = 0; i < ring.length; i += 2) {

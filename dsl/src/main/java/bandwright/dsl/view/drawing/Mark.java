@@ -67,12 +67,11 @@ public sealed interface Mark {
         @Override
         public Bounds bounds() {
             double length = length(text, sizeMm);
-            double from =
-                    switch (anchor) {
-                        case START -> 0;
-                        case MIDDLE -> -length / 2;
-                        case END -> -length;
-                    };
+            double from = switch (anchor) {
+                case START -> 0;
+                case MIDDLE -> -length / 2;
+                case END -> -length;
+            };
             double low = -0.22 * sizeMm;
             double high = 0.78 * sizeMm;
             return upwards

@@ -17,8 +17,8 @@ import bandwright.dsl.material.LinearColour;
  * @param description for a reader who cannot see it
  * @param innerRadiusMm from the finger's axis to y = 0
  * @param parts in the order they are painted
- * @param stones side views of stones, over the parts
- * @param pins side views of pins, over the stones
+ * @param stones side views of stones, painted over the parts
+ * @param pins side views of pins that stand behind the cut, painted under the parts; a pin that is cut is a part
  */
 public record Section(
         String title,

@@ -48,15 +48,20 @@ public final class SectionDrawing {
 
     private Drawing layOut() {
         Bounds shown = section.bounds();
+        // Pins stand behind the cut: metal and stones hide them.
+        section.pins().forEach(pin -> marks.add(silhouette(pin, PIN, INK)));
         for (int i = 0; i < section.parts().size(); i++) {
             Section.Part part = section.parts().get(i);
             part(part.region(), part.colour(), i);
         }
         section.stones().forEach(stone -> marks.add(silhouette(stone, STONE, STONE_EDGE)));
-        section.pins().forEach(pin -> marks.add(silhouette(pin, PIN, INK)));
         finger(shown);
+        // The columns stand clear of the rows, whose labels may be wider than the section.
+        Bounds around = shown.with(new Point(shown.minX(), 0));
         for (Section.Direction direction : Section.Direction.values()) {
-            marks.addAll(new DimensionMarks(direction, paper, size).draw(section.dimensions(), shown));
+            List<Mark> dimensions = new DimensionMarks(direction, paper, size).draw(section.dimensions(), around);
+            marks.addAll(dimensions);
+            around = dimensions.stream().map(Mark::bounds).reduce(around, Bounds::with);
         }
         Bounds drawn = bounds();
         legend(drawn.minX(), drawn.minY() - 1.6 * size);
@@ -64,8 +69,7 @@ public final class SectionDrawing {
         text(section.title(), new Point(middle, drawn.maxY() + 1.4 * size), 1.25 * size, StrokeText.Anchor.MIDDLE);
         Bounds all = bounds();
         double margin = 2 * paper;
-        Bounds box = new Bounds(
-                all.minX() - margin, all.minY() - margin, all.maxX() + margin, all.maxY() + margin);
+        Bounds box = new Bounds(all.minX() - margin, all.minY() - margin, all.maxX() + margin, all.maxY() + margin);
         return new Drawing(section.title(), section.description(), box, scale, marks);
     }
 
@@ -142,8 +146,7 @@ public final class SectionDrawing {
 
     /** The metal's colour, paler, so that lines over it can be read. */
     private static int tint(LinearColour colour) {
-        return Srgb.code(
-                0.75 * colour.red() + 0.25, 0.75 * colour.green() + 0.25, 0.75 * colour.blue() + 0.25);
+        return Srgb.code(0.75 * colour.red() + 0.25, 0.75 * colour.green() + 0.25, 0.75 * colour.blue() + 0.25);
     }
 
     private static int shade(LinearColour colour) {

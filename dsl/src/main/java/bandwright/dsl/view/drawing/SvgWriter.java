@@ -66,7 +66,9 @@ public final class SvgWriter {
                 attribute(
                         svg,
                         "stroke-dasharray",
-                        stroke.dash().lengthsMm().stream().map(SvgWriter::number).collect(Collectors.joining(" ")));
+                        stroke.dash().lengthsMm().stream()
+                                .map(SvgWriter::number)
+                                .collect(Collectors.joining(" ")));
             }
         } else if (mark instanceof Mark.Label label) {
             append(svg, label);
@@ -155,6 +157,9 @@ public final class SvgWriter {
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -18,7 +18,6 @@ public final class Renderer {
     /** Rows and columns of the fine pattern in a pixel. */
     private static final int FINE = 4;
 
-
     /** Squared difference of colour, each channel 0 to 1 as the eye counts it, from which a pixel is looked at finely. */
     private static final double ROUGH = 0.003;
 
@@ -28,7 +27,7 @@ public final class Renderer {
     private static final int[] ORDER = {1, 7, 8, 14, 0, 2, 3, 4, 5, 6, 9, 10, 11, 12, 13, 15};
 
     /** Between the lightest and the darkest of the first rays, all channels of 0 to 1 together. */
-    private static final double AGREED = 0.1;
+    private static final double AGREED = 0.16;
 
     private final PreparedScene scene;
 
@@ -86,8 +85,7 @@ public final class Renderer {
             int point = ORDER[count++];
             int row = point / FINE;
             int column = point % FINE;
-            sampler.look(
-                    x + (column + (row + 0.5) / FINE) / FINE, y + (row + (FINE - 1 - column + 0.5) / FINE) / FINE);
+            sampler.look(x + (column + (row + 0.5) / FINE) / FINE, y + (row + (FINE - 1 - column + 0.5) / FINE) / FINE);
             red += sampler.red;
             green += sampler.green;
             blue += sampler.blue;

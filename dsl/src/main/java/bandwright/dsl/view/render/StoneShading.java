@@ -7,7 +7,7 @@ package bandwright.dsl.view.render;
  * its own index there); inside they keep together, which costs a third and looks the same.
  */
 final class StoneShading {
-    private static final int WAYS = 9;
+    private static final int WAYS = 8;
 
     /** Below the girdle a set stone sees the dark of its seat, not the room. */
     private static final double SEAT = 0.16;

@@ -82,19 +82,21 @@ final class StoneSolid {
     /** The facet by which a ray from inside leaves, or -1 if numbers fail; its distance is left in {@code distance[0]}. */
     int leaving(double x, double y, double z, double dx, double dy, double dz, double[] distance) {
         int facet = -1;
-        double nearest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < count; i++) {
-            double outward = dx * planes[4 * i] + dy * planes[4 * i + 1] + dz * planes[4 * i + 2];
+        // The nearest way is nearestGap / nearestOutward; fractions are compared without dividing.
+        double nearestGap = 1;
+        double nearestOutward = 0;
+        for (int i = 0, at = 0; i < count; i++, at += 4) {
+            double outward = dx * planes[at] + dy * planes[at + 1] + dz * planes[at + 2];
             if (outward > 1e-9) {
-                double gap = planes[4 * i + 3] - x * planes[4 * i] - y * planes[4 * i + 1] - z * planes[4 * i + 2];
-                double way = Math.max(0, gap) / outward;
-                if (way < nearest) {
-                    nearest = way;
+                double gap = planes[at + 3] - x * planes[at] - y * planes[at + 1] - z * planes[at + 2];
+                if (gap * nearestOutward < nearestGap * outward) {
+                    nearestGap = gap;
+                    nearestOutward = outward;
                     facet = i;
                 }
             }
         }
-        distance[0] = nearest;
+        distance[0] = facet < 0 ? 0 : Math.max(0, nearestGap / nearestOutward);
         return facet;
     }
 }

@@ -16,7 +16,7 @@ final class Studio {
             SoftBox.at(0.3, -0.85, 0.5, 0.32, 0.8, 2.1),
             SoftBox.at(0.3, 0.95, 0.25, 0.16, 0.8, 1.8),
             SoftBox.at(0.45, 0.15, -0.9, 0.8, 0.25, 1.4),
-            SoftBox.at(0.5, 0.35, 0.85, 0.5, 0.22, 0.9));
+            SoftBox.at(0.55, 0.35, 0.75, 0.5, 0.2, 1.0));
 
     /** Small lamps that only stones show: on metal they would be specks. */
     private static final List<SoftBox> SPARKS = List.of(
@@ -61,7 +61,7 @@ final class Studio {
         double u = x * length;
         double r = (y * right.y + z * right.z) * length;
         double f = (y * front.y + z * front.z) * length;
-        double soft = 0.1 + roughness;
+        double soft = 0.08 + roughness;
         return room(u, r, f, soft) + sum(LIGHTS, u, r, f, soft);
     }
 
@@ -77,7 +77,7 @@ final class Studio {
     /** Walls, darker at the height of the ring than above; in front a wash of light from the upper left; and the
      * light floor. */
     private static double room(double up, double right, double front, double soft) {
-        double wall = 0.17 + 0.3 * Math.max(0, up) + Math.max(0, front) * Math.max(0, 0.3 + 0.9 * up - 0.5 * right);
+        double wall = 0.1 + 0.3 * Math.max(0, up) + Math.max(0, front) * Math.max(0, 0.32 + 0.9 * up - 0.5 * right);
         double floor = 0.5 + 0.12 * up;
         return floor + (wall - floor) * ramp(0.5 + up / (2 * soft));
     }

@@ -6,10 +6,10 @@ package bandwright.dsl.view.render;
  * Academy Color Encoding System by K. Narkowicz, ACES filmic tone mapping curve, 2015.
  */
 final class ToneCurve {
-    private static final double EXPOSURE = 0.8;
+    private static final double EXPOSURE = 0.85;
 
     /** How much each channel is bent by itself, which pales what is bright, against all by the brightest, which keeps hues. */
-    private static final double PALING = 0.2;
+    private static final double PALING = 0.35;
 
     private ToneCurve() {}
 

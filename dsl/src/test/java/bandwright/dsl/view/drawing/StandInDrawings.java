@@ -13,8 +13,12 @@ final class StandInDrawings {
         Path folder = Path.of(arguments[0]);
         Drawing drawing = SectionDrawing.of(StandInSection.section(), 20);
         Files.writeString(folder.resolve("section.svg"), SvgWriter.write(drawing));
-        Files.write(folder.resolve("section.png"), DrawingPainter.picture(drawing, 1000).png());
+        Files.write(
+                folder.resolve("section.png"),
+                DrawingPainter.picture(drawing, 1000).png());
         Drawing small = SectionDrawing.of(StandInSection.section(), 10);
-        Files.write(folder.resolve("section10.png"), DrawingPainter.picture(small, 800).png());
+        Files.write(
+                folder.resolve("section10.png"),
+                DrawingPainter.picture(small, 800).png());
     }
 }

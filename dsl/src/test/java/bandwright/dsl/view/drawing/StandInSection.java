@@ -77,8 +77,7 @@ final class StandInSection {
     }
 
     private static Section.Dimension across(double from, double to, double level, String label) {
-        return new Section.Dimension(
-                Section.Direction.ACROSS, new Point(from, level), new Point(to, level), label);
+        return new Section.Dimension(Section.Direction.ACROSS, new Point(from, level), new Point(to, level), label);
     }
 
     private static Section.Dimension out(double from, double to, double at, String label) {

@@ -92,8 +92,8 @@ final class StandInRing {
             for (int i = 0; i < n; i++) {
                 int j = (i + 1) % n;
                 int surface = (int) points[i][2];
-                mesh.triangle(here + i, next + i, next + j, surface);
-                mesh.triangle(here + i, next + j, here + j, surface);
+                mesh.triangle(here + i, next + j, next + i, surface);
+                mesh.triangle(here + i, here + j, next + j, surface);
             }
         }
         return mesh.build();
