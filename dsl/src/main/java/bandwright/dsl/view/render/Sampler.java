@@ -8,6 +8,11 @@ final class Sampler {
     /** What a ray sees that meets no body. */
     static final int GROUND = -1;
 
+    /** The camera's white is set on white metal, which is a little warm: so platinum looks white and white gold nearly so. */
+    private static final double BALANCE_RED = 0.94;
+
+    private static final double BALANCE_BLUE = 1.12;
+
     private static final double STEP_OFF = 1e-4;
 
     private final PreparedScene scene;
@@ -121,9 +126,9 @@ final class Sampler {
         double fresnel = grazing * grazing * grazing * grazing * grazing;
         LinearColour straight = metal.reflectance();
         show(
-                lightRed * (straight.red() + (1 - straight.red()) * fresnel),
+                BALANCE_RED * lightRed * (straight.red() + (1 - straight.red()) * fresnel),
                 lightGreen * (straight.green() + (1 - straight.green()) * fresnel),
-                lightBlue * (straight.blue() + (1 - straight.blue()) * fresnel));
+                BALANCE_BLUE * lightBlue * (straight.blue() + (1 - straight.blue()) * fresnel));
     }
 
     /** The room's light along a ray, dimmed where the ray ends in the shadow on the ground. */

@@ -6,10 +6,38 @@ import org.joml.Vector3d;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneCut;
 
 /** Stones as bodies. A stone's own z is its axis, towards the table; 0 is the girdle's lower edge. */
 public final class StoneModel {
     private StoneModel() {}
+
+    /**
+     * A stone of any cut in its usual proportions.
+     *
+     * @param sizeXMm along its own x, which {@link #standing} lays across the band
+     * @param sizeYMm along its own y, which goes around the ring; of a round stone the same
+     */
+    public static Mesh of(StoneCut cut, double sizeXMm, double sizeYMm) {
+        return switch (cut) {
+            case ROUND -> roundBrilliant(sizeXMm);
+            case OVAL -> oval(sizeXMm, sizeYMm);
+            case PRINCESS -> StepCutBuilder.princess(sizeXMm, sizeYMm);
+            case BAGUETTE -> StepCutBuilder.baguette(sizeXMm, sizeYMm);
+        };
+    }
+
+    /** A round brilliant of its width, drawn out to its length. */
+    private static Mesh oval(double sizeXMm, double sizeYMm) {
+        double width = Math.min(sizeXMm, sizeYMm);
+        Mesh round = roundBrilliant(width);
+        double[] positions = round.positions().clone();
+        for (int at = 0; at < positions.length; at += 3) {
+            positions[at] *= sizeXMm / width;
+            positions[at + 1] *= sizeYMm / width;
+        }
+        return new Mesh(positions, round.triangles(), round.surfaces());
+    }
 
     /** A round brilliant of the language's usual proportions, with 57 facets and the girdle. */
     public static Mesh roundBrilliant(double diameterMm) {
