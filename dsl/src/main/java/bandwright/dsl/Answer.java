@@ -1,0 +1,77 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import bandwright.dsl.view.Picture;
+import bandwright.dsl.view.Table;
+import org.jspecify.annotations.Nullable;
+
+/** What a statement that asks gets: data that any front end can show. */
+public sealed interface Answer {
+    /** The same in plain text, for a console or a reader who cannot see pictures. */
+    String plainText();
+
+    /** A value, already as the language shows it. */
+    record Words(String plainText) implements Answer {}
+
+    record Tabled(Table table) implements Answer {
+        @Override
+        public String plainText() {
+            return table.plainText();
+        }
+    }
+
+    record Pictured(Picture picture) implements Answer {
+        @Override
+        public String plainText() {
+            return picture.alternativeText();
+        }
+    }
+
+    /**
+     * A drawing to scale.
+     *
+     * @param svg a self-contained SVG document
+     * @param picture the same as pixels, for readers that do not show SVG
+     */
+    record Drawn(String title, String svg, Picture picture) implements Answer {
+        @Override
+        public String plainText() {
+            return picture.alternativeText();
+        }
+    }
+
+    /** How a {@code require} came out. */
+    record Required(Requirement requirement) implements Answer {
+        @Override
+        public String plainText() {
+            return requirement.sentence();
+        }
+    }
+
+    /**
+     * A condition and how it came out.
+     *
+     * @param text the condition as the language writes it
+     * @param passed false also if it could not be worked out
+     * @param margin by how much it passed or failed, with unit; absent where the condition has no measure of distance
+     * @param because the reason given with it
+     * @param trouble why it could not be worked out
+     */
+    record Requirement(
+            String text,
+            boolean passed,
+            @Nullable String margin,
+            @Nullable String because,
+            @Nullable String trouble) {
+        public String sentence() {
+            StringBuilder sentence = new StringBuilder(passed ? "passed: " : "failed: ").append(text);
+            if (margin != null) {
+                sentence.append(passed ? ", with " : ", by ").append(margin).append(passed ? " to spare" : "");
+            }
+            if (trouble != null) {
+                sentence.append(" (").append(trouble).append(')');
+            }
+            return because == null ? sentence.toString() : sentence.append(" because ").append(because).toString();
+        }
+    }
+}

@@ -1,0 +1,23 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import java.util.List;
+
+/**
+ * What running a cell gave.
+ *
+ * @param workbench the workbench afterwards; the one before if the cell had an error
+ * @param diagnostics errors, warnings and notes, in the order of the text
+ * @param answers to what the cell asked, in the order of the text
+ */
+public record Outcome(Workbench workbench, List<Diagnostic> diagnostics, List<Answer> answers) {
+    public Outcome {
+        diagnostics = List.copyOf(diagnostics);
+        answers = List.copyOf(answers);
+    }
+
+    public boolean hasErrors() {
+        return diagnostics.stream().anyMatch(Diagnostic::isError);
+    }
+}

@@ -1,0 +1,60 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The numbers of a design, units in the names.
+ *
+ * @param troubles what could not be measured, and why
+ * @param fingerprint sixteen hexadecimal digits that change when the ring changes
+ */
+public record Report(
+        @Nullable String title,
+        @Nullable FingerLine finger,
+        List<PartLine> parts,
+        List<RowLine> stoneRows,
+        List<Answer.Requirement> requirements,
+        List<Diagnostic> troubles,
+        String fingerprint) {
+    public Report {
+        parts = List.copyOf(parts);
+        stoneRows = List.copyOf(stoneRows);
+        requirements = List.copyOf(requirements);
+        troubles = List.copyOf(troubles);
+    }
+
+    public record FingerLine(String size, double innerDiameterMm, double innerCircumferenceMm) {}
+
+    /** @param triangles of the part's closed mesh */
+    public record PartLine(
+            String name,
+            String metal,
+            double volumeMm3,
+            double densityGPerCm3,
+            String densitySource,
+            double weightG,
+            boolean closed,
+            int triangles) {}
+
+    public record RowLine(
+            String name,
+            String part,
+            String stone,
+            int count,
+            double diameterMm,
+            double gapMm,
+            double pitchMm,
+            double caratsEach,
+            double caratsTotal) {}
+
+    public double totalWeightG() {
+        return parts.stream().mapToDouble(PartLine::weightG).sum();
+    }
+
+    public boolean allPassed() {
+        return requirements.stream().allMatch(Answer.Requirement::passed);
+    }
+}

@@ -1,0 +1,122 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.view.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Outline;
+import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.view.image.StrokeText;
+
+/**
+ * Draws the dimensions of one direction. Both directions are drawn as if they ran along a line "below": what is along and
+ * what is away from the section are swapped into x and y at the end.
+ */
+final class DimensionMarks {
+    private static final int INK = 0x333333;
+    private static final int HELP = 0x8c8c8c;
+    private static final int PAPER = 0xffffff;
+
+    private final Section.Direction direction;
+    private final double paper;
+    private final double size;
+    private final List<Mark> lines = new ArrayList<>();
+    private final List<Mark> labels = new ArrayList<>();
+
+    /**
+     * @param paper a millimetre of paper in mm of the thing drawn
+     * @param size of the text, mm of the thing drawn
+     */
+    DimensionMarks(Section.Direction direction, double paper, double size) {
+        this.direction = direction;
+        this.paper = paper;
+        this.size = size;
+    }
+
+    /** The marks of all dimensions of this direction, outside of {@code around}. */
+    List<Mark> draw(List<Section.Dimension> dimensions, Bounds around) {
+        List<Section.Dimension> ours = dimensions.stream()
+                .filter(dimension -> dimension.direction() == direction)
+                .toList();
+        List<DimensionRows.Span> spans = ours.stream().map(this::span).toList();
+        List<Integer> rows = DimensionRows.place(spans, 0.6 * size);
+        double edge = direction == Section.Direction.ACROSS ? -around.minY() : around.maxX();
+        for (int i = 0; i < ours.size(); i++) {
+            // A label stands on the section's side of its line; the first row keeps clear of the section by as much.
+            draw(ours.get(i), edge + 2.1 * size + rows.get(i) * 1.7 * size);
+        }
+        List<Mark> marks = new ArrayList<>(lines);
+        marks.addAll(labels);
+        return marks;
+    }
+
+    private DimensionRows.Span span(Section.Dimension dimension) {
+        double from = Math.min(along(dimension.from()), along(dimension.to()));
+        double to = Math.max(along(dimension.from()), along(dimension.to()));
+        double half = Mark.Label.length(dimension.label(), size) / 2;
+        double middle = (from + to) / 2;
+        double arrows = isShort(to - from) ? 2 * arrow() : 0;
+        return new DimensionRows.Span(Math.min(from - arrows, middle - half), Math.max(to + arrows, middle + half));
+    }
+
+    private void draw(Section.Dimension dimension, double away) {
+        double from = Math.min(along(dimension.from()), along(dimension.to()));
+        double to = Math.max(along(dimension.from()), along(dimension.to()));
+        extension(dimension.from(), away);
+        extension(dimension.to(), away);
+        // Too short for arrows inside: they come from outside.
+        boolean outside = isShort(to - from);
+        double reach = outside ? 2 * arrow() : 0;
+        lines.add(line(at(from - reach, away), at(to + reach, away)));
+        arrowHead(from, away, outside ? -1 : 1);
+        arrowHead(to, away, outside ? 1 : -1);
+        double middle = (from + to) / 2;
+        Mark.Label label = new Mark.Label(
+                dimension.label(),
+                at(middle, away - 0.35 * size),
+                size,
+                StrokeText.Anchor.MIDDLE,
+                direction == Section.Direction.OUT,
+                INK);
+        Bounds box = label.bounds();
+        labels.add(new Mark.Shape(
+                Region.of(Outline.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY())), PAPER, Mark.NONE, 0));
+        labels.add(label);
+    }
+
+    private void extension(Point point, double away) {
+        double start = direction == Section.Direction.ACROSS ? -point.y() : point.x();
+        Point from = at(along(point), start + 0.6 * paper);
+        Point to = at(along(point), away + 0.8 * paper);
+        lines.add(new Mark.Stroke(List.of(from, to), HELP, 0.1 * paper, Mark.Dash.NONE));
+    }
+
+    private void arrowHead(double tip, double away, int towards) {
+        double back = tip + towards * arrow();
+        Outline head =
+                Outline.polygon(List.of(at(tip, away), at(back, away + arrow() / 6), at(back, away - arrow() / 6)));
+        lines.add(new Mark.Shape(Region.of(head), INK, Mark.NONE, 0));
+    }
+
+    private Mark.Stroke line(Point from, Point to) {
+        return new Mark.Stroke(List.of(from, to), INK, 0.13 * paper, Mark.Dash.NONE);
+    }
+
+    private boolean isShort(double length) {
+        return length < 3 * arrow();
+    }
+
+    private double arrow() {
+        return 2 * paper;
+    }
+
+    private double along(Point point) {
+        return direction == Section.Direction.ACROSS ? point.x() : point.y();
+    }
+
+    private Point at(double along, double away) {
+        return direction == Section.Direction.ACROSS ? new Point(along, -away) : new Point(away, along);
+    }
+}
