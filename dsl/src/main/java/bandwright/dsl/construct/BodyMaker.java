@@ -29,46 +29,33 @@ final class BodyMaker {
     /** Facets round the ring, at least. */
     private static final int FACETS = 320;
 
-    private final PartSection section;
-    private final List<Feature> cuts;
-    private final List<Feature> additions;
-    private final int folds;
+    private final Workshop.Recipe recipe;
     private final Revolution revolution;
     private final int endFace;
 
-    /**
-     * @param folds how often all features repeat in a full turn, each mirrored in itself at angle 0; 0 if they do not
-     */
-    BodyMaker(
-            PartSection section,
-            List<Feature> cuts,
-            List<Feature> additions,
-            int folds,
-            ToIntFunction<Curve> surfaceOf,
-            int endFace) {
-        this.section = section;
-        this.cuts = cuts;
-        this.additions = additions;
-        this.folds = folds;
-        this.revolution = new Revolution(section.region(), CHORD_RISE_MM, surfaceOf);
+    BodyMaker(Workshop.Recipe recipe, ToIntFunction<Curve> surfaceOf, int endFace) {
+        this.recipe = recipe;
+        this.revolution = new Revolution(recipe.section(), CHORD_RISE_MM, surfaceOf);
         this.endFace = endFace;
     }
 
-    Body make() {
-        double exact = section.region().moments().volumeAboutX();
-        if (cuts.isEmpty() && additions.isEmpty()) {
-            return new Body(section, exact, Mesh.EMPTY, () -> revolution.ring(FACETS));
+    Body.Shape make() {
+        double exact = recipe.section().moments().volumeAboutX();
+        if (recipe.cuts().isEmpty() && recipe.additions().isEmpty()) {
+            // One facet of a body of revolution tells all of it.
+            return new Body.Shape(exact, revolution.facet(FACETS), () -> revolution.ring(FACETS));
         }
         double flattened = revolution.volume(2 * StrictMath.PI);
-        if (folds == 0) {
+        if (recipe.folds() == 0) {
             Mesh whole = shape(revolution.ring(FACETS), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-            return new Body(section, exact + MeshMeasures.volume(whole) - flattened, Mesh.EMPTY, () -> whole);
+            return new Body.Shape(exact + MeshMeasures.volume(whole) - flattened, Mesh.EMPTY, () -> whole);
         }
         Wedge wedge = wedge();
-        return new Body(section, exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole);
+        return new Body.Shape(exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole);
     }
 
     private Wedge wedge() {
+        int folds = recipe.folds();
         double angle = StrictMath.PI / folds;
         int perWedge = Math.max(2, (FACETS + 2 * folds - 1) / (2 * folds));
         double step = angle / perWedge;
@@ -81,10 +68,10 @@ final class BodyMaker {
     /** Cuts and adds the features whose angle, with what they take round the ring, meets the given span. */
     private Mesh shape(Mesh base, double from, double to) {
         Mesh body = base;
-        for (Mesh tool : operands(cuts, from, to)) {
+        for (Mesh tool : operands(recipe.cuts(), from, to)) {
             body = SolidBoolean.difference(body, tool);
         }
-        for (Mesh pin : operands(additions, from, to)) {
+        for (Mesh pin : operands(recipe.additions(), from, to)) {
             body = SolidBoolean.union(body, pin);
         }
         return body;

@@ -26,23 +26,22 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Ring {
     private final Design design;
-    private final Surfaces surfaces = new Surfaces();
+    private final Workshop workshop;
+    private final Surfaces surfaces;
     private final Map<String, StoneLayout> layouts = new LinkedHashMap<>();
     private final Map<String, Feature> seatFeatures = new LinkedHashMap<>();
     private final Map<String, Feature> pinFeatures = new LinkedHashMap<>();
     private final Map<String, Body> bodies = new LinkedHashMap<>();
     private @Nullable Sections sections;
 
-    public Ring(Design design) {
+    Ring(Design design, Workshop workshop) {
         this.design = design;
+        this.workshop = workshop;
+        this.surfaces = workshop.surfaces();
     }
 
     public Design design() {
         return design;
-    }
-
-    public Surfaces surfaces() {
-        return surfaces;
     }
 
     public Collection<PartSection> sections() {
@@ -95,14 +94,13 @@ public final class Ring {
                 rows.add(layout(prongs.row()));
             }
         }
-        return new BodyMaker(
-                        section,
-                        cuts,
-                        additions,
-                        Symmetry.folds(List.copyOf(rows)),
-                        faces(section),
-                        surfaces.number("", "end"))
-                .make();
+        Workshop.Recipe recipe = new Workshop.Recipe(
+                section.region(), cuts, additions, Symmetry.folds(List.copyOf(rows)));
+        return new Body(
+                section,
+                workshop.shape(
+                        recipe,
+                        () -> new BodyMaker(recipe, faces(section), surfaces.number("", "end")).make()));
     }
 
     /** A collar or a piece is cut with the part that it came from. */

@@ -2,21 +2,29 @@
 package bandwright.dsl.construct;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Numbers for the faces of a part, and what each number means: the definition that made the face and which face of it. */
+/**
+ * Numbers for the faces of parts, and what each number means: the definition that made the face and which face of it. The
+ * same face always has the same number, so that a body made earlier can be used again.
+ */
 public final class Surfaces {
     /** @param definition name of the band, cut or pins; empty for the flat ends of a piece */
     public record Face(String definition, String what) {}
 
     private final List<Face> faces = new ArrayList<>();
+    private final Map<Face, Integer> numbers = new HashMap<>();
 
-    int number(String definition, String what) {
-        faces.add(new Face(definition, what));
-        return faces.size() - 1;
+    synchronized int number(String definition, String what) {
+        return numbers.computeIfAbsent(new Face(definition, what), face -> {
+            faces.add(face);
+            return faces.size() - 1;
+        });
     }
 
-    public Face face(int surface) {
+    public synchronized Face face(int surface) {
         return faces.get(surface);
     }
 }

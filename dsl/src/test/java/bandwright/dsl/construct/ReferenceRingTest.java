@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 class ReferenceRingTest {
     @Test
     void volumes_are_those_found_by_point_membership() {
-        Ring ring = new Ring(HarbourLight.REFERENCE);
+        Ring ring = new Workshop().ring(HarbourLight.REFERENCE);
         for (Body b : ring.bodies()) {
             System.out.println(b.name() + " " + b.volumeMm3() + " " + b.mesh().triangleCount() + " " + MeshMeasures.closednessFault(b.mesh())+" "+MeshMeasures.volume(b.mesh())+" section "+b.section().region().moments().volumeAboutX());
         }
         for (int i = 0; i < 200; i++) {
             long t = System.nanoTime();
-            Ring r = new Ring(HarbourLight.REFERENCE);
+            Ring r = new Workshop().ring(HarbourLight.REFERENCE);
             r.bodies();
             long u = System.nanoTime();
             r.bodies().forEach(Body::mesh);
@@ -26,7 +26,7 @@ class ReferenceRingTest {
         for (Body b : ring.bodies()) {
             for (int i = 0; i < 3; i++) {
             long t = System.nanoTime();
-            System.out.println(b.name() + " " + bandwright.dsl.geometry.operation.ThinnestWall.of(b.sample(), b.mesh()) + " " + (System.nanoTime() - t) / 1e6);
+            System.out.println(b.name() + " " + b.wall() + " " + (System.nanoTime() - t) / 1e6);
             }
         }
         assertThat(ring.layout("lights").count()).isEqualTo(40);

@@ -87,7 +87,13 @@ public final class Revolution {
         for (int i = 0; i < facets; i++) {
             angles[i] = (i + 0.5) * step;
         }
-        return sweep(angles, step, true, 0);
+        return sweep(angles, step, Ends.JOINED, 0);
+    }
+
+    /** One facet of {@link #ring}, without the flat ends that would close it. */
+    public Mesh facet(int facets) {
+        double step = 2 * StrictMath.PI / facets;
+        return sweep(new double[] {-0.5 * step, 0.5 * step}, step, Ends.OPEN, 0);
     }
 
     /**
@@ -100,10 +106,17 @@ public final class Revolution {
         for (int i = 0; i < angles.length; i++) {
             angles[i] = (first + i + 0.5) * step;
         }
-        return sweep(angles, step, false, endSurface);
+        return sweep(angles, step, Ends.FLAT, endSurface);
     }
 
-    private Mesh sweep(double[] angles, double step, boolean closed, int endSurface) {
+    private enum Ends {
+        JOINED,
+        FLAT,
+        OPEN
+    }
+
+    private Mesh sweep(double[] angles, double step, Ends ends, int endSurface) {
+        boolean closed = ends == Ends.JOINED;
         double scale = Math.sqrt(step / StrictMath.sin(step));
         int stations = angles.length;
         double[] cos = new double[stations];
@@ -117,7 +130,7 @@ public final class Revolution {
             Map<Point, Integer> firstVertex = new HashMap<>();
             sweep(builder, shape.outer, cos, sin, closed, firstVertex);
             shape.holes.forEach(hole -> sweep(builder, hole, cos, sin, closed, firstVertex));
-            if (!closed) {
+            if (ends == Ends.FLAT) {
                 ends(builder, shape, firstVertex, stations, endSurface);
             }
         }
