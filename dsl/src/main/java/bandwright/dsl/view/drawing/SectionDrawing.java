@@ -47,7 +47,7 @@ public final class SectionDrawing {
     }
 
     private Drawing layOut() {
-        Bounds shown = section.bounds();
+        Bounds shown = section.bounds().with(new Point(0, 0));
         // Pins stand behind the cut: metal and stones hide them.
         section.pins().forEach(pin -> marks.add(silhouette(pin, PIN, INK)));
         for (int i = 0; i < section.parts().size(); i++) {
@@ -57,7 +57,7 @@ public final class SectionDrawing {
         section.stones().forEach(stone -> marks.add(silhouette(stone, STONE, STONE_EDGE)));
         finger(shown);
         // The columns stand clear of the rows, whose labels may be wider than the section.
-        Bounds around = shown.with(new Point(shown.minX(), 0));
+        Bounds around = shown;
         for (Section.Direction direction : Section.Direction.values()) {
             List<Mark> dimensions = new DimensionMarks(direction, paper, size).draw(section.dimensions(), around);
             marks.addAll(dimensions);

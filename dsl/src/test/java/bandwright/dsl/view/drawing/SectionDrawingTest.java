@@ -116,6 +116,15 @@ class SectionDrawingTest {
     }
 
     @Test
+    void a_section_through_nothing_is_still_a_drawing() {
+        Section nothing = new Section("Empty", "", 9, List.of(), List.of(), List.of(), List.of());
+
+        assertThat(SvgWriter.write(SectionDrawing.of(nothing, 10)))
+                .contains("finger")
+                .doesNotContain("Infinity", "NaN");
+    }
+
+    @Test
     void hatching_covers_its_region_once() {
         Region region = StandInSection.section().parts().get(0).region();
 
