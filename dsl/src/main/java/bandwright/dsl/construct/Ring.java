@@ -205,6 +205,20 @@ public final class Ring {
                 .orElse(0.43 * size);
     }
 
+    /** How far the pins begin below the girdle, mm. */
+    public double pinRoot(Prongs prongs) {
+        return rootMm(prongs);
+    }
+
+    /** Whether a part is a body of revolution: no seat is cut from it and no pin added. */
+    public boolean isTurned(String part) {
+        PartSection section = section(part);
+        return design.seats().stream()
+                        .noneMatch(seats -> seats.from().contains(part) || isOffcut(section, seats))
+                && design.prongs().stream()
+                        .noneMatch(prongs -> prongs.part().equals(part));
+    }
+
     /** Offset of the pins from their row's line, mm. */
     public double pinAcross(Prongs prongs) {
         return PinShape.across(prongs, layout(prongs.row()));

@@ -27,6 +27,16 @@ public record Region(List<Piece> pieces) {
         return new Region(List.of(new Piece(outline.counterClockwise(), List.of())));
     }
 
+    public Region translated(double dx, double dy) {
+        return new Region(pieces.stream()
+                .map(piece -> new Piece(
+                        piece.outer.translated(dx, dy),
+                        piece.holes.stream()
+                                .map(hole -> hole.translated(dx, dy))
+                                .toList()))
+                .toList());
+    }
+
     public boolean isEmpty() {
         return pieces.isEmpty();
     }

@@ -1,0 +1,52 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.measure;
+
+import bandwright.dsl.construct.Body;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.geometry.operation.ThinnestWall;
+import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.solid.MeshMeasures;
+import java.util.Optional;
+
+/** Measures of a part of a ring. */
+public final class PartMeasures {
+    private final Body body;
+
+    public PartMeasures(Ring ring, String part) {
+        this.body = ring.body(part);
+    }
+
+    public double volumeMm3() {
+        return body.volumeMm3();
+    }
+
+    public double densityGPerCm3() {
+        return body.section().metal().densityGPerCm3();
+    }
+
+    /** Volume times density; a cubic centimetre is a thousand cubic millimetres. */
+    public double weightG() {
+        return volumeMm3() * densityGPerCm3() / 1000;
+    }
+
+    /** All of the skin, inside and in holes too, mm². */
+    public double surfaceMm2() {
+        return MeshMeasures.surface(body.mesh());
+    }
+
+    /** The shortest straight way through the metal between two faces that look away from each other. */
+    public Optional<ThinnestWall.Wall> wall() {
+        return body.wall();
+    }
+
+    /** Extent along the finger, mm, pins left out. */
+    public double widthMm() {
+        return body.section().region().bounds().width();
+    }
+
+    /** Extent out from the finger, mm, pins left out. */
+    public double heightMm() {
+        Bounds bounds = body.section().region().bounds();
+        return bounds.height();
+    }
+}

@@ -1,0 +1,54 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.measure;
+
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneWeight;
+import bandwright.dsl.model.StoneRow;
+
+/** Measures of a row of stones. */
+public final class RowMeasures {
+    private final StoneLayout layout;
+    private final double innerRadiusMm;
+
+    public RowMeasures(Ring ring, String row) {
+        this.layout = ring.layout(row);
+        this.innerRadiusMm =
+                ring.section(layout.row().part()).band().finger().innerRadiusMm();
+    }
+
+    public StoneRow row() {
+        return layout.row();
+    }
+
+    public int count() {
+        return layout.count();
+    }
+
+    public double gapMm() {
+        return layout.gapMm();
+    }
+
+    public double pitchMm() {
+        return layout.pitchMm();
+    }
+
+    public double caratsEach() {
+        return StoneWeight.carats(row().cut(), row().material(), row().size());
+    }
+
+    public double caratsTotal() {
+        return count() * caratsEach();
+    }
+
+    /** From the culet of the deepest stone to the finger, mm: pavilion depth by the published reference proportions. */
+    public double depthLeftMm() {
+        double pavilion = row().size().widthMm() * BrilliantProportions.REFERENCE.pavilionDepthPercent() / 100;
+        return layout.lines().stream()
+                        .mapToDouble(line -> line.girdleRadius() - pavilion * line.axisOut())
+                        .min()
+                        .orElse(innerRadiusMm)
+                - innerRadiusMm;
+    }
+}

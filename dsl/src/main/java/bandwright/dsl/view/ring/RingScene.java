@@ -1,0 +1,67 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.view.ring;
+
+import bandwright.dsl.construct.Body;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.geometry.solid.Mesh;
+import bandwright.dsl.material.StoneMaterial;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.view.render.Finish;
+import bandwright.dsl.view.render.Scene;
+import bandwright.dsl.view.render.StoneModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.joml.Vector3d;
+
+/** A ring, or some of its parts, as a scene for the renderer. */
+public final class RingScene {
+    /** Of diamond; stands in where a material's own is not known. */
+    private static final double USUAL_REFRACTIVE_INDEX = 2.417;
+
+    private RingScene() {}
+
+    /** All parts with all their stones. */
+    public static Scene of(Ring ring) {
+        return of(ring, ring.bodies().stream().map(Body::name).collect(Collectors.toSet()));
+    }
+
+    /** Some parts, and the stones set in them. */
+    public static Scene of(Ring ring, Set<String> parts) {
+        List<bandwright.dsl.view.render.Body> scene = new ArrayList<>();
+        for (Body body : ring.bodies()) {
+            if (parts.contains(body.name())) {
+                scene.add(new bandwright.dsl.view.render.Body(
+                        body.name(),
+                        body.mesh(),
+                        Finish.Metal.polished(body.section().metal().picture())));
+            }
+        }
+        for (StoneRow row : ring.design().stoneRows()) {
+            if (parts.contains(row.part())) {
+                addStones(scene, ring.layout(row.name()));
+            }
+        }
+        return new Scene(scene);
+    }
+
+    private static void addStones(List<bandwright.dsl.view.render.Body> scene, StoneLayout layout) {
+        StoneRow row = layout.row();
+        StoneMaterial material = row.material();
+        Double index = material.refractiveIndex();
+        Finish finish = new Finish.Stone(material.body(), index == null ? USUAL_REFRACTIVE_INDEX : index);
+        Mesh stone = StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
+        for (StoneLayout.Place place : layout.places()) {
+            double cos = StrictMath.cos(place.angle());
+            double sin = StrictMath.sin(place.angle());
+            StoneLayout.Line line = place.line();
+            Vector3d girdle = new Vector3d(line.girdleRadius() * cos, line.girdleRadius() * sin, line.across());
+            Vector3d axis = new Vector3d(line.axisOut() * cos, line.axisOut() * sin, line.axisAcross());
+            Vector3d sideways = new Vector3d(-line.axisAcross() * cos, -line.axisAcross() * sin, line.axisOut());
+            scene.add(new bandwright.dsl.view.render.Body(
+                    row.name(), StoneModel.placed(stone, girdle, sideways, axis), finish));
+        }
+    }
+}

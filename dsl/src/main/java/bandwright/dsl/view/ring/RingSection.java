@@ -1,0 +1,202 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.view.ring;
+
+import bandwright.dsl.construct.Body;
+import bandwright.dsl.construct.PartSection;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.construct.SurfaceLine;
+import bandwright.dsl.geometry.operation.HalfPlaneSlice;
+import bandwright.dsl.geometry.plane.Arc;
+import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Line;
+import bandwright.dsl.geometry.plane.Outline;
+import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.Prongs;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.QuantityFormat;
+import bandwright.dsl.view.drawing.Section;
+import bandwright.dsl.view.drawing.StoneSideView;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** The cut through a ring at an angle, as data for a drawing. */
+public final class RingSection {
+    private final Ring ring;
+    private final Set<String> parts;
+    private final double radians;
+    private final double inner;
+
+    private RingSection(Ring ring, Set<String> parts, double degrees) {
+        this.ring = ring;
+        this.parts = parts;
+        this.radians = degrees * (StrictMath.PI / 180);
+        this.inner = ring.sections().iterator().next().band().finger().innerRadiusMm();
+    }
+
+    public static Section of(Ring ring, Set<String> parts, double degrees) {
+        return new RingSection(ring, parts, degrees).section(degrees);
+    }
+
+    private Section section(double degrees) {
+        List<Section.Part> drawn = new ArrayList<>();
+        for (Body body : ring.bodies()) {
+            if (parts.contains(body.name())) {
+                PartSection section = body.section();
+                drawn.add(new Section.Part(
+                        body.name(),
+                        section.metal().name(),
+                        section.metal().picture(),
+                        cut(body).translated(0, -inner)));
+            }
+        }
+        String angle = QuantityFormat.format(Quantity.degrees(degrees));
+        List<Section.Dimension> dimensions = dimensions();
+        StringBuilder description = new StringBuilder("Cross-section at ").append(angle).append(": ");
+        drawn.forEach(part -> description
+                .append(part.name())
+                .append(" in ")
+                .append(part.metal())
+                .append(", "));
+        for (int i = 0; i < dimensions.size(); i++) {
+            description.append(i == 0 ? "" : ", ").append(dimensions.get(i).label());
+        }
+        return new Section("Section at " + angle, description.toString(), inner, drawn, stones(), pins(), dimensions);
+    }
+
+    /** A part that no seat or pin touches keeps its arcs; another is sliced. */
+    private Region cut(Body body) {
+        return ring.isTurned(body.name()) ? body.section().region() : HalfPlaneSlice.of(body.mesh(), radians);
+    }
+
+    private List<StoneRow> rows() {
+        return ring.design().stoneRows().stream()
+                .filter(row -> parts.contains(row.part()))
+                .toList();
+    }
+
+    /** Stones whose middle the cut meets, to within a hundredth of their size. */
+    private List<Section.Silhouette> stones() {
+        List<Section.Silhouette> stones = new ArrayList<>();
+        for (StoneRow row : rows()) {
+            StoneLayout layout = ring.layout(row.name());
+            for (StoneLayout.Place place : layout.places()) {
+                double off = StrictMath.sin(place.angle() - radians);
+                boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
+                if (row.cut() == StoneCut.ROUND
+                        && ahead
+                        && Math.abs(off) * place.line().girdleRadius() < 0.01 * row.size().lengthMm()
+                        && Math.abs(place.line().axisAcross()) < 1e-9) {
+                    stones.add(new Section.Silhouette(
+                            row.name(),
+                            StoneSideView.roundBrilliant(
+                                    row.size().lengthMm(),
+                                    BrilliantProportions.REFERENCE.withGirdlePercent(100 * row.girdleShare()),
+                                    new Point(
+                                            place.line().across(),
+                                            place.line().girdleRadius() - inner))));
+                }
+            }
+        }
+        return stones;
+    }
+
+    /** The pins of the nearest gap, seen behind the cut. */
+    private List<Section.Silhouette> pins() {
+        List<Section.Silhouette> pins = new ArrayList<>();
+        for (Prongs prongs : ring.design().prongs()) {
+            if (!parts.contains(prongs.part())) {
+                continue;
+            }
+            StoneLayout layout = ring.layout(prongs.row());
+            double across = ring.pinAcross(prongs);
+            double radius = prongs.diameterMm() / 2;
+            for (StoneLayout.Line line : layout.lines()) {
+                double girdle = line.girdleRadius() - inner;
+                for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
+                    double middle = line.across() + off;
+                    Point right = new Point(middle + radius, girdle + prongs.riseMm());
+                    Point left = new Point(middle - radius, girdle + prongs.riseMm());
+                    Point low = new Point(middle - radius, girdle - ring.pinRoot(prongs));
+                    Point lowRight = new Point(middle + radius, low.y());
+                    pins.add(new Section.Silhouette(
+                            prongs.name(),
+                            new Outline(List.of(
+                                    new Line(low, lowRight),
+                                    new Line(lowRight, right),
+                                    Arc.through(right, new Point(middle, right.y() + radius), left),
+                                    new Line(left, low)))));
+                }
+            }
+        }
+        return pins;
+    }
+
+    private List<Section.Dimension> dimensions() {
+        List<Section.Dimension> dimensions = new ArrayList<>();
+        for (Band band : ring.design().bands()) {
+            bandwright.dsl.model.Section profile = band.stations().get(0).section();
+            Bounds box = profile.outline().bounds();
+            dimensions.add(across("width", box.minX(), box.maxX(), 0));
+            dimensions.add(out("thickness", 0, box.maxY(), box.maxX()));
+            double side = sideHeight(profile.outline(), box);
+            if (side > 0 && side < box.maxY()) {
+                dimensions.add(out("side", 0, side, box.maxX()));
+            }
+        }
+        for (Groove groove : ring.design().grooves()) {
+            groove.depthMm().ifPresent(depth -> {
+                Band band = ring.design().bands().get(0);
+                SurfaceLine.outer(band.stations().get(0).section().outline(), groove.acrossMm())
+                        .filter(surface -> !groove.inside())
+                        .ifPresent(surface -> {
+                            double floor = surface.height() - depth;
+                            double left = groove.acrossMm() - groove.widthMm() / 2;
+                            dimensions.add(across(groove.name(), left, left + groove.widthMm(), floor));
+                            dimensions.add(
+                                    out("under " + groove.name(), 0, floor, groove.acrossMm() + groove.widthMm() / 2));
+                        });
+            });
+        }
+        for (StoneRow row : rows()) {
+            StoneLayout.Line line = ring.layout(row.name()).lines().get(0);
+            double girdle = line.girdleRadius() - inner;
+            double half = row.size().widthMm() / 2;
+            dimensions.add(across("stone", line.across() - half, line.across() + half, girdle));
+            dimensions.add(out("girdle line", 0, girdle, line.across() + half));
+        }
+        return dimensions;
+    }
+
+    /** How high the wall at the fingertip's side stands, if it is straight. */
+    private static double sideHeight(Outline outline, Bounds box) {
+        return outline.curves().stream()
+                .filter(curve -> curve instanceof Line
+                        && Math.abs(curve.start().x() - box.maxX()) < 1e-9
+                        && Math.abs(curve.end().x() - box.maxX()) < 1e-9)
+                .mapToDouble(curve -> Math.max(curve.start().y(), curve.end().y()))
+                .max()
+                .orElse(0);
+    }
+
+    private static Section.Dimension across(String name, double from, double to, double level) {
+        return new Section.Dimension(
+                Section.Direction.ACROSS, new Point(from, level), new Point(to, level), label(name, to - from));
+    }
+
+    private static Section.Dimension out(String name, double from, double to, double across) {
+        return new Section.Dimension(
+                Section.Direction.OUT, new Point(across, from), new Point(across, to), label(name, to - from));
+    }
+
+    private static String label(String name, double mm) {
+        return name + " " + QuantityFormat.format(Quantity.millimetres(mm));
+    }
+}
