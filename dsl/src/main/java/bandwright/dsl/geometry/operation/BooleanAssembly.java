@@ -1,9 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
+import java.util.Arrays;
+
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
-import java.util.Arrays;
 
 /**
  * Builds the result of a boolean from the answers alone. A vertex, an edge's part or a crossing with inclusion 1 is kept

@@ -1,8 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import bandwright.dsl.geometry.solid.Mesh;
 import java.util.function.IntConsumer;
+
+import bandwright.dsl.geometry.solid.Mesh;
 
 /**
  * A tree of upright boxes round the triangles of a mesh: a complete binary tree over the triangles, split at the middle of
@@ -53,8 +54,7 @@ final class BoxTree {
     }
 
     /** Hands over, in a fixed order, each item whose box meets the given one, sides included. */
-    void query(
-            double minX, double minY, double minZ, double maxX, double maxY, double maxZ, IntConsumer found) {
+    void query(double minX, double minY, double minZ, double maxX, double maxY, double maxZ, IntConsumer found) {
         if (size == 0) {
             return;
         }

@@ -1,8 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import bandwright.dsl.geometry.solid.MeshBuilder;
 import java.util.Arrays;
+
+import bandwright.dsl.geometry.solid.MeshBuilder;
 
 /**
  * Cuts what is left of a face, given by its edges in any order, into triangles: the edges are chained into loops, the loops

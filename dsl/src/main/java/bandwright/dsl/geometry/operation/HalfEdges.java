@@ -1,8 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import bandwright.dsl.geometry.solid.Mesh;
 import java.util.Arrays;
+
+import bandwright.dsl.geometry.solid.Mesh;
 
 /**
  * The sides of a mesh's triangles: half-edge {@code h} is side {@code h % 3} of triangle {@code h / 3}, and every half-edge

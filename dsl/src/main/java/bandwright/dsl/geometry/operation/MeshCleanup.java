@@ -1,9 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
+import java.util.Arrays;
+
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
-import java.util.Arrays;
 
 /**
  * Takes triangles without height out of a closed mesh and keeps it closed. They are left where bodies touch or nearly do:
@@ -301,7 +302,8 @@ final class MeshCleanup {
             if (doubled[h] && h < partner[h]) {
                 int a = 3 * corner[h];
                 int b = 3 * end(h);
-                middle[h] = builder.vertex((at[a] + at[b]) / 2, (at[a + 1] + at[b + 1]) / 2, (at[a + 2] + at[b + 2]) / 2);
+                middle[h] =
+                        builder.vertex((at[a] + at[b]) / 2, (at[a + 1] + at[b + 1]) / 2, (at[a + 2] + at[b + 2]) / 2);
                 middle[partner[h]] = middle[h];
             }
         }

@@ -63,7 +63,6 @@ final class Shadows {
         return below(numberOfP, numberOfQ, direction) ? 1 : 0;
     }
 
-
     /** Sets {@link #edgeY} and {@link #edgeZ} to the place on an edge at a given x, worked out from its nearer end. */
     private void onEdge(BooleanOperand body, int start, int end, double x) {
         double fromStart = x - body.x(start);

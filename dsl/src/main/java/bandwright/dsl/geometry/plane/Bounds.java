@@ -4,10 +4,7 @@ package bandwright.dsl.geometry.plane;
 /** The smallest upright rectangle round a figure, in mm. */
 public record Bounds(double minX, double minY, double maxX, double maxY) {
     public static final Bounds NONE = new Bounds(
-            Double.POSITIVE_INFINITY,
-            Double.POSITIVE_INFINITY,
-            Double.NEGATIVE_INFINITY,
-            Double.NEGATIVE_INFINITY);
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
 
     public Bounds with(Point point) {
         return new Bounds(

@@ -37,7 +37,9 @@ final class CurveCrossing {
         if (cross == 0) {
             return List.of();
         }
-        double share = ((b.start().x() - a.start().x()) * by - (b.start().y() - a.start().y()) * bx) / cross;
+        double share = ((b.start().x() - a.start().x()) * by
+                        - (b.start().y() - a.start().y()) * bx)
+                / cross;
         return List.of(a.start().plus(share * ax, share * ay));
     }
 
@@ -45,7 +47,8 @@ final class CurveCrossing {
         double length = line.length();
         double dx = (line.end().x() - line.start().x()) / length;
         double dy = (line.end().y() - line.start().y()) / length;
-        double along = (circle.centre().x() - line.start().x()) * dx + (circle.centre().y() - line.start().y()) * dy;
+        double along = (circle.centre().x() - line.start().x()) * dx
+                + (circle.centre().y() - line.start().y()) * dy;
         Point foot = line.start().plus(along * dx, along * dy);
         double off = foot.distanceTo(circle.centre());
         if (off > circle.radius()) {

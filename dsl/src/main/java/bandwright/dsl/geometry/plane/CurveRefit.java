@@ -3,6 +3,7 @@ package bandwright.dsl.geometry.plane;
 
 import java.util.ArrayList;
 import java.util.List;
+
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 

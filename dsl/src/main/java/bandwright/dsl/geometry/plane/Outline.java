@@ -21,8 +21,8 @@ public record Outline(List<Curve> curves) {
 
     /** The rectangle with the given corners. */
     public static Outline rectangle(double minX, double minY, double maxX, double maxY) {
-        return polygon(List.of(
-                new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY)));
+        return polygon(
+                List.of(new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY)));
     }
 
     /** Area and first moments, exact for lines and arcs; negative if run through clockwise. */

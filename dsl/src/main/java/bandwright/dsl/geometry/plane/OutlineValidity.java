@@ -2,6 +2,7 @@
 package bandwright.dsl.geometry.plane;
 
 import java.util.Optional;
+
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.valid.IsValidOp;
@@ -19,8 +20,7 @@ public final class OutlineValidity {
         if (ring.length < 4) {
             return Optional.of(outline.curves().get(0).start());
         }
-        TopologyValidationError error =
-                new IsValidOp(new GeometryFactory().createPolygon(ring)).getValidationError();
+        TopologyValidationError error = new IsValidOp(new GeometryFactory().createPolygon(ring)).getValidationError();
         if (error == null) {
             return Optional.empty();
         }

@@ -3,6 +3,7 @@ package bandwright.dsl.geometry.plane;
 
 import java.util.ArrayList;
 import java.util.List;
+
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -73,6 +74,7 @@ public final class RegionBoolean {
             Outline hole = refit.outline(polygon.getInteriorRingN(i).getCoordinates());
             holes.add(hole.counterClockwise().reversed());
         }
-        return new Region.Piece(refit.outline(polygon.getExteriorRing().getCoordinates()).counterClockwise(), holes);
+        return new Region.Piece(
+                refit.outline(polygon.getExteriorRing().getCoordinates()).counterClockwise(), holes);
     }
 }

@@ -14,7 +14,8 @@ public record Mesh(double[] positions, int[] triangles, int[] surfaces) {
 
     public Mesh {
         if (positions.length % 3 != 0 || triangles.length != 3 * surfaces.length) {
-            throw new IllegalArgumentException("A mesh has three numbers a vertex, three corners and one surface a triangle");
+            throw new IllegalArgumentException(
+                    "A mesh has three numbers a vertex, three corners and one surface a triangle");
         }
     }
 

@@ -1,14 +1,16 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+import java.util.Random;
+
+import org.junit.jupiter.api.Test;
 
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 import bandwright.dsl.geometry.solid.MeshMeasures;
-import java.util.Random;
-import org.junit.jupiter.api.Test;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 class SolidBooleanTest {
     static Mesh box(double x0, double y0, double z0, double x1, double y1, double z1) {
@@ -66,16 +68,26 @@ class SolidBooleanTest {
             Mesh and = SolidBoolean.intersection(a, b);
             Mesh or = SolidBoolean.union(a, b);
             Mesh less = SolidBoolean.difference(a, b);
-            double v = MeshMeasures.volume(a) + MeshMeasures.volume(b) - MeshMeasures.volume(and) - MeshMeasures.volume(or);
+            double v = MeshMeasures.volume(a)
+                    + MeshMeasures.volume(b)
+                    - MeshMeasures.volume(and)
+                    - MeshMeasures.volume(or);
             double w = MeshMeasures.volume(a) - MeshMeasures.volume(and) - MeshMeasures.volume(less);
-            String f = MeshMeasures.closednessFault(and) + MeshMeasures.closednessFault(or) + MeshMeasures.closednessFault(less);
+            String f = MeshMeasures.closednessFault(and)
+                    + MeshMeasures.closednessFault(or)
+                    + MeshMeasures.closednessFault(less);
             if (Math.abs(v) > 1e-9 || Math.abs(w) > 1e-9 || !f.isEmpty()) {
                 faults++;
-                if (i == 150) for (Mesh m : java.util.List.of(and, or, less)) for (int t = 0; t < m.triangleCount(); t++) {
-                    String line = MeshMeasures.doubleArea(m, t) == 0 ? "* " : "  ";
-                    for (int k = 0; k < 3; k++) { int u = m.triangles()[3*t+k]; line += u + "(" + m.x(u) + "," + m.y(u) + "," + m.z(u) + ") "; }
-                    System.out.println(line);
-                }
+                if (i == 150)
+                    for (Mesh m : java.util.List.of(and, or, less))
+                        for (int t = 0; t < m.triangleCount(); t++) {
+                            String line = MeshMeasures.doubleArea(m, t) == 0 ? "* " : "  ";
+                            for (int k = 0; k < 3; k++) {
+                                int u = m.triangles()[3 * t + k];
+                                line += u + "(" + m.x(u) + "," + m.y(u) + "," + m.z(u) + ") ";
+                            }
+                            System.out.println(line);
+                        }
                 if (faults < 20) System.out.println(i + " " + v + " " + w + " " + f);
             }
         }
