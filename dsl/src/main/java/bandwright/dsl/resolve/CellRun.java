@@ -76,7 +76,8 @@ final class CellRun {
     private void add(Entry entry) {
         boolean good = true;
         for (Made made : entry.made()) {
-            good &= isNew(made) & isFree(made);
+            good &= isNew(made);
+            good &= isFree(made);
         }
         if (entry.statement() instanceof Title) {
             good &= isFirstTitle(entry);

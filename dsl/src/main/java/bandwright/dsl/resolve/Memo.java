@@ -26,7 +26,7 @@ final class Memo {
     private final Map<String, Object> made = new HashMap<>();
     private final Map<String, Fault> failed = new HashMap<>();
     private final List<String> underWay = new ArrayList<>();
-    private final Map<Fault, Set<String>> loops = new IdentityHashMap<>();
+    private final IdentityHashMap<Fault, Set<String>> loops = new IdentityHashMap<>();
     private final Set<Diagnostic> told = new LinkedHashSet<>();
 
     /**
