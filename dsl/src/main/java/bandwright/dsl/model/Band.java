@@ -1,9 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
+import java.util.List;
+
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.source.Place;
-import java.util.List;
 
 /**
  * The body that all else is let into or set on.

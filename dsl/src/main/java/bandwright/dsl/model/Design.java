@@ -1,9 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
-import bandwright.dsl.material.Metal;
 import java.util.List;
 import java.util.Optional;
+
+import bandwright.dsl.material.Metal;
 
 /**
  * Everything that makes a ring, checked, in the order of the text. A thing is worked out when it is first asked for and

@@ -1,8 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
-import bandwright.dsl.diagnostic.Diagnostic;
 import java.util.List;
+
+import bandwright.dsl.diagnostic.Diagnostic;
 
 /** Why something of the design cannot be made, told to the user; travels instead of the thing. */
 public final class Fault extends RuntimeException {

@@ -1,11 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
-import bandwright.dsl.material.Metal;
-import bandwright.dsl.source.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.source.Place;
 
 /**
  * A groove cut out of one or several parts.

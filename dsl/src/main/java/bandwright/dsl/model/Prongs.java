@@ -1,8 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
-import bandwright.dsl.source.Place;
 import java.util.OptionalDouble;
+
+import bandwright.dsl.source.Place;
 
 /**
  * Pins half-way between the stones of a row.

@@ -1,10 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
-import bandwright.dsl.source.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+
+import bandwright.dsl.source.Place;
 
 /**
  * The places cut for the stones of a row.

@@ -1,11 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.model;
 
+import java.util.List;
+
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.StoneSize;
 import bandwright.dsl.source.Place;
-import java.util.List;
 
 /**
  * Stones in a row round the ring.

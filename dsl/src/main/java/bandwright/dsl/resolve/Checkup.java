@@ -1,0 +1,83 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.util.Optional;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Measured;
+import bandwright.dsl.syntax.Option;
+import bandwright.dsl.syntax.Require;
+
+/** Works out all that one statement says, to see whether anything is wrong with it. */
+final class Checkup extends Reader {
+    Checkup(Resolution design, Entry entry) {
+        super(design, entry);
+    }
+
+    void run() {
+        if (entry.statement() instanceof Require require) {
+            condition(require.condition());
+        } else if (entry.statement() instanceof Measured measured) {
+            measured(measured);
+        } else if (!entry.made().isEmpty()) {
+            made(entry.made().get(0));
+        }
+        faults.raise();
+    }
+
+    private void made(Made made) {
+        String name = made.name();
+        switch (made.kind()) {
+            case DEFINITION, METAL, STONE_MATERIAL -> design.valueOf(name);
+            case PROFILE -> design.section(name);
+            case BAND -> design.band(name);
+            case GROOVE -> design.groove(name);
+            case SEATS -> design.seatsNamed(name);
+            case STONE_ROW -> design.stoneRow(name);
+            case PRONGS -> design.prongsNamed(name);
+            case OPTION -> option((Option) entry.statement());
+            case KEPT_PART, COLLAR, PIECE -> throw new IllegalStateException("no statement of its own: " + name);
+        }
+    }
+
+    private void condition(Expression condition) {
+        Value value = design.evaluate(condition, source);
+        if (!(value instanceof Value.Truth)) {
+            faults.add(Diagnostic.error("wrong-kind", place(condition))
+                    .with("true or false", value.kind())
+                    .label(place(condition), value.kind()));
+        }
+    }
+
+    private void measured(Measured measured) {
+        Optional<Value> value = faults.attempt(() -> design.evaluate(measured.value(), source));
+        Optional<Value> computed = faults.attempt(() -> design.evaluate(measured.measure(), source));
+        if (value.isPresent()
+                && computed.isPresent()
+                && !value.get().kind().equals(computed.get().kind())) {
+            faults.add(Diagnostic.error("unit-mismatch", place(measured.measure()))
+                    .with(computed.get().kind(), value.get().kind(), "compared")
+                    .label(place(measured.measure()), computed.get().kind())
+                    .label(place(measured.value()), value.get().kind()));
+        }
+    }
+
+    private void option(Option option) {
+        for (Definition difference : option.differences()) {
+            faults.attempt(() -> design.evaluate(difference.value(), source));
+            String name = difference.name().text();
+            if (design.definitions().kind(name).isEmpty()) {
+                faults.attempt(() -> {
+                    throw new NameFaults(design.definitions())
+                            .undefined(
+                                    name,
+                                    place(difference.name()),
+                                    design.definitions().names(Kind.DEFINITION));
+                });
+            }
+        }
+    }
+}

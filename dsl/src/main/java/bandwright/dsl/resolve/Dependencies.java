@@ -1,0 +1,121 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+import bandwright.dsl.syntax.Groove;
+import bandwright.dsl.syntax.Measured;
+import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Node;
+import bandwright.dsl.syntax.Option;
+import bandwright.dsl.syntax.Prongs;
+import bandwright.dsl.syntax.Require;
+import bandwright.dsl.syntax.Seats;
+
+/** Which names hang on which. A part hangs on all that is cut from it and added to it, too. */
+final class Dependencies {
+    private static final int DIGITS = 16;
+
+    private final Definitions definitions;
+    /** For a part, the names of the statements that change it. */
+    private final Map<String, Set<String>> changes = new TreeMap<>();
+
+    Dependencies(Definitions definitions) {
+        this.definitions = definitions;
+        for (Entry entry : definitions.entries()) {
+            if (entry.statement() instanceof Groove groove) {
+                changed(groove.from(), groove.name());
+            } else if (entry.statement() instanceof Seats seats) {
+                changed(seats.from(), seats.name());
+            } else if (entry.statement() instanceof Prongs prongs) {
+                changed(List.of(prongs.part()), prongs.name());
+            }
+        }
+    }
+
+    private void changed(List<Name> parts, Name by) {
+        parts.forEach(part ->
+                changes.computeIfAbsent(part.text(), key -> new TreeSet<>()).add(by.text()));
+    }
+
+    /** Names that a name depends on, however far away, known or not; itself only if it is in a loop. */
+    Set<String> of(String name) {
+        return closure(next(name));
+    }
+
+    /** Names that a piece of text depends on. */
+    Set<String> of(Node node) {
+        return closure(NamesUsed.in(node));
+    }
+
+    private Set<String> closure(Collection<String> first) {
+        Set<String> found = new TreeSet<>(first);
+        Deque<String> open = new ArrayDeque<>(found);
+        while (!open.isEmpty()) {
+            for (String name : next(open.remove())) {
+                if (found.add(name)) {
+                    open.add(name);
+                }
+            }
+        }
+        return found;
+    }
+
+    private Set<String> next(String name) {
+        if (name.equals(Name.RING)) {
+            return definitions.names();
+        }
+        Set<String> next = new TreeSet<>(changes.getOrDefault(name, Set.of()));
+        definitions.find(name).ifPresent(entry -> {
+            next.addAll(NamesUsed.in(entry.statement()));
+            // A kept part, a collar and a piece are what the groove of another name makes them.
+            String own = entry.made().get(0).name();
+            if (!own.equals(name)) {
+                next.add(own);
+            }
+        });
+        return next;
+    }
+
+    /** Changes when the name's own text changes, or that of anything it depends on. */
+    String fingerprint(String name) {
+        Set<String> names = new TreeSet<>(of(name));
+        names.add(name);
+        return hash(names.stream()
+                .flatMap(each -> definitions.find(each).stream())
+                .distinct()
+                .map(Entry::text));
+    }
+
+    /** Of all that makes the ring, title included; what is required, measured or optional does not change a ring. */
+    String fingerprint() {
+        return hash(definitions.entries().stream()
+                .filter(entry -> !(entry.statement() instanceof Require
+                        || entry.statement() instanceof Measured
+                        || entry.statement() instanceof Option))
+                .map(Entry::text));
+    }
+
+    private static String hash(Stream<String> texts) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            // Sorted: which cell ran first must not show.
+            texts.sorted().forEach(text -> digest.update((text + "\0").getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(digest.digest()).substring(0, DIGITS);
+        } catch (NoSuchAlgorithmException failure) {
+            throw new IllegalStateException("every Java has SHA-256", failure);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+import org.jspecify.annotations.Nullable;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.MetalCatalogue;
+import bandwright.dsl.material.StoneCatalogue;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.source.Place;
+
+/** What is said about a name that stands for nothing, or for something else than is wanted. */
+final class NameFaults {
+    private static final int MOST_RECIPES = 8;
+
+    private final Definitions definitions;
+
+    NameFaults(Definitions definitions) {
+        this.definitions = definitions;
+    }
+
+    /** A name that nothing defines yet, where any value may stand. */
+    Fault undefined(String name, @Nullable Place place) {
+        Set<String> known = new TreeSet<>(definitions.names());
+        if (name.contains("-")) {
+            known.addAll(MetalCatalogue.names());
+        }
+        known.addAll(StoneCatalogue.names());
+        return unknown("not-defined-yet", name, place, known);
+    }
+
+    /** A name that nothing defines yet, where one of a kind must stand. */
+    Fault undefined(String name, @Nullable Place place, Collection<String> known) {
+        return unknown("not-defined-yet", name, place, known);
+    }
+
+    /** A metal that nobody knows; a mark without a recipe gets the recipes that are sold under it. */
+    Fault unknownMetal(String name, @Nullable Place place) {
+        List<String> recipes = recipes(name);
+        if (!recipes.isEmpty()) {
+            return new Fault(Diagnostic.warning("karat-without-recipe", place)
+                    .with(name)
+                    .expected(String.join(", ", recipes.subList(0, Math.min(MOST_RECIPES, recipes.size())))
+                            + (recipes.size() > MOST_RECIPES ? " and others" : ""))
+                    .build());
+        }
+        List<String> known = new ArrayList<>(definitions.names(Kind.METAL));
+        known.addAll(definitions.names(Kind.DEFINITION));
+        known.addAll(MetalCatalogue.names());
+        return unknown("unknown-metal", name, place, known);
+    }
+
+    Fault unknownStone(String name, @Nullable Place place) {
+        List<String> known = new ArrayList<>(definitions.names(Kind.STONE_MATERIAL));
+        known.addAll(definitions.names(Kind.DEFINITION));
+        known.addAll(StoneCatalogue.names());
+        return unknown("unknown-stone", name, place, known);
+    }
+
+    /** A name of something else. */
+    Fault wrongKind(String name, Kind kind, String wanted, @Nullable Place place) {
+        Diagnostic.Builder fault = Diagnostic.error("wrong-kind-of-name", place).with(name, kind.words(), wanted);
+        definitions.find(name).ifPresent(entry -> {
+            fault.label(place, "");
+            fault.label(entry.place(), kind.words());
+        });
+        return new Fault(fault.build());
+    }
+
+    private static Fault unknown(String code, String name, @Nullable Place place, Collection<String> known) {
+        List<String> near = NearNames.nearest(name, known);
+        Diagnostic.Builder fault = Diagnostic.warning(code, place).with(name);
+        if (near.size() == 1 && place != null) {
+            fault.suggest(place, near.get(0));
+        } else {
+            fault.expected(CellRun.near(near));
+        }
+        return new Fault(fault.build());
+    }
+
+    /** The recipes for a name such as {@code gold-14k} or {@code white-gold-750}; none if it says something else. */
+    private static List<String> recipes(String name) {
+        List<Metal> recipes = List.of();
+        List<String> words = new ArrayList<>();
+        for (String word : name.split("-", -1)) {
+            boolean mark = word.matches("\\d{1,2}(k|K|kt|ct)|\\d{3}");
+            if (mark) {
+                recipes = MetalCatalogue.recipes(word.replace("kt", "k"));
+            } else {
+                words.add(word);
+            }
+        }
+        List<Metal> named = recipes.stream()
+                .filter(metal -> List.of(metal.name().split("-", -1)).containsAll(words))
+                .toList();
+        boolean allKnown = words.stream()
+                .allMatch(word -> MetalCatalogue.names().stream()
+                        .anyMatch(known -> List.of(known.split("-", -1)).contains(word)));
+        List<Metal> best = named.isEmpty() && allKnown ? recipes : named;
+        return best.stream().map(Metal::name).toList();
+    }
+}

@@ -1,0 +1,439 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.MetalCatalogue;
+import bandwright.dsl.material.StoneCatalogue;
+import bandwright.dsl.material.StoneMaterial;
+import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Design;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.Prongs;
+import bandwright.dsl.model.Seats;
+import bandwright.dsl.model.Section;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.resolve.expression.Evaluator;
+import bandwright.dsl.resolve.expression.Measurer;
+import bandwright.dsl.resolve.expression.Scope;
+import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.source.Place;
+import bandwright.dsl.source.SourceText;
+import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Node;
+
+/**
+ * What a store of definitions means. Each thing is worked out when it is first asked for and then kept; the order of
+ * asking changes nothing. Bands, rows, seats and prongs come by name, grooves and parts in the order in which they are
+ * made: never in the order in which cells ran. Not for several threads at a time.
+ */
+public final class Resolution implements Design, Scope {
+    /** Codes of diagnostics that name something nobody has defined yet. */
+    private static final Set<String> WAITING =
+            Set.of("not-defined-yet", "unknown-metal", "unknown-stone", "karat-without-recipe", "waits");
+
+    private final Definitions definitions;
+    private final Measurer measurer;
+    private final Map<String, Value> given;
+    private final Memo memo = new Memo();
+    private final Dependencies dependencies;
+    private final NameFaults faults;
+    private final PartOrder order;
+
+    public Resolution(Definitions definitions, Measurer measurer) {
+        this(definitions, measurer, Map.of());
+    }
+
+    private Resolution(Definitions definitions, Measurer measurer, Map<String, Value> given) {
+        this.definitions = definitions;
+        this.measurer = measurer;
+        this.given = new LinkedHashMap<>(given);
+        this.dependencies = new Dependencies(definitions);
+        this.faults = new NameFaults(definitions);
+        this.order = new PartOrder(definitions);
+    }
+
+    /** Whether a diagnostic says that something is not there yet, which is no error of the cell. */
+    public static boolean isWaiting(Diagnostic diagnostic) {
+        return WAITING.contains(diagnostic.code());
+    }
+
+    public Definitions definitions() {
+        return definitions;
+    }
+
+    /** The same design with some definitions worth something else, for {@code vary} and {@code find}. */
+    public Resolution withValues(Map<String, Value> values) {
+        Map<String, Value> all = new LinkedHashMap<>(given);
+        all.putAll(values);
+        return new Resolution(definitions, measurer, all);
+    }
+
+    /** All that is wrong with any statement, each once, in the order of the store. Never throws. */
+    public List<Diagnostic> problems() {
+        Set<Diagnostic> problems = new LinkedHashSet<>();
+        for (Entry entry : definitions.entries()) {
+            try {
+                new Checkup(this, entry).run();
+            } catch (Fault fault) {
+                problems.addAll(fault.diagnostics());
+            } catch (StackOverflowError tooDeep) {
+                problems.addAll(Memo.chainTooLong().diagnostics());
+            }
+        }
+        return List.copyOf(problems);
+    }
+
+    /** Names that a name depends on, however far away, known or not; for a part, all that changes it. */
+    public Set<String> dependencies(String name) {
+        return dependencies.of(name);
+    }
+
+    /** Names that an expression or a statement depends on. */
+    public Set<String> dependencies(Node node) {
+        return dependencies.of(node);
+    }
+
+    /** Sixteen hexadecimal digits that change when the meaning of a name may have changed. */
+    public String fingerprint(String name) {
+        return dependencies.fingerprint(name);
+    }
+
+    /** Sixteen hexadecimal digits that change when the ring changes; the order of cells does not show. */
+    public String fingerprint() {
+        return dependencies.fingerprint();
+    }
+
+    /** What an expression is worth; throws the fault that says why it is worth nothing. */
+    public Value evaluate(Expression expression, SourceText source) {
+        try {
+            return new Evaluator(this, source).evaluate(expression);
+        } catch (StackOverflowError tooDeep) {
+            throw Memo.chainTooLong();
+        }
+    }
+
+    /** What a definition is worth; throws the fault that says why it is worth nothing. */
+    public Value valueOf(String name) {
+        Optional<Entry> entry = definitions.find(name);
+        if (entry.isEmpty()) {
+            Value value = given.get(name);
+            if (value != null) {
+                return value;
+            }
+            throw faults.undefined(name, null);
+        }
+        Kind kind = definitions.kind(name).orElseThrow();
+        return switch (kind) {
+            case DEFINITION ->
+                make(
+                        name,
+                        Value.class,
+                        () -> new DefinitionReader(this, entry.get()).read(Optional.ofNullable(given.get(name))));
+            case METAL -> new Value.MetalValue(ownMetal(entry.get()));
+            case STONE_MATERIAL -> new Value.StoneValue(ownStone(entry.get()));
+            case PROFILE, BAND, GROOVE, KEPT_PART, COLLAR, PIECE, SEATS, STONE_ROW, PRONGS, OPTION ->
+                throw faults.wrongKind(name, kind, "a value", null);
+        };
+    }
+
+    @Override
+    public Value value(Name name, SourceText source) {
+        Place place = source.place(name.span());
+        String text = name.text();
+        Optional<Kind> kind = definitions.kind(text);
+        if (name.isRing()) {
+            throw new Fault(Diagnostic.error("ring-is-no-value", place).build());
+        } else if (kind.isEmpty() && !given.containsKey(text)) {
+            return builtIn(text).orElseThrow(() -> faults.undefined(text, place));
+        } else if (kind.filter(known -> !isValue(known)).isPresent()) {
+            throw faults.wrongKind(text, kind.get(), "a value", place);
+        }
+        return through(name, source, () -> valueOf(text));
+    }
+
+    private static boolean isValue(Kind kind) {
+        return kind == Kind.DEFINITION || kind == Kind.METAL || kind == Kind.STONE_MATERIAL;
+    }
+
+    private static Optional<Value> builtIn(String name) {
+        Optional<Value> metal = MetalCatalogue.find(name).map(Value.MetalValue::new);
+        return metal.isPresent() ? metal : StoneCatalogue.find(name).map(Value.StoneValue::new);
+    }
+
+    @Override
+    public Optional<Place> definedAt(String name) {
+        return definitions.find(name).map(Entry::place);
+    }
+
+    @Override
+    public boolean isMeasured(String name) {
+        return name.equals(Name.RING)
+                || definitions.kind(name).filter(kind -> !isValue(kind)).isPresent();
+    }
+
+    @Override
+    public Value measure(Expression.Call call, SourceText source) {
+        return new MeasureCall(this, measurer, memo, call, source).value();
+    }
+
+    /** The whole design for {@code ring}, else what a name depends on. */
+    Design around(String subject) {
+        if (subject.equals(Name.RING)) {
+            return this;
+        }
+        Set<String> names = new LinkedHashSet<>(dependencies.of(subject));
+        names.add(subject);
+        return new SomeOf(this, names);
+    }
+
+    @Override
+    public Optional<String> title() {
+        return definitions.title();
+    }
+
+    @Override
+    public List<Band> bands() {
+        return bands(name -> true);
+    }
+
+    @Override
+    public List<Groove> grooves() {
+        return grooves(name -> true);
+    }
+
+    @Override
+    public List<StoneRow> stoneRows() {
+        return stoneRows(name -> true);
+    }
+
+    @Override
+    public List<Seats> seats() {
+        return seats(name -> true);
+    }
+
+    @Override
+    public List<Prongs> prongs() {
+        return prongs(name -> true);
+    }
+
+    @Override
+    public List<String> parts() {
+        return List.copyOf(order.parts());
+    }
+
+    List<Band> bands(Predicate<String> kept) {
+        return all(definitions.names(Kind.BAND), kept, this::band);
+    }
+
+    List<Groove> grooves(Predicate<String> kept) {
+        return all(order.grooves(), kept, this::groove);
+    }
+
+    List<StoneRow> stoneRows(Predicate<String> kept) {
+        return all(definitions.names(Kind.STONE_ROW), kept, this::stoneRow);
+    }
+
+    List<Seats> seats(Predicate<String> kept) {
+        return all(definitions.names(Kind.SEATS), kept, this::seatsNamed);
+    }
+
+    List<Prongs> prongs(Predicate<String> kept) {
+        return all(definitions.names(Kind.PRONGS), kept, this::prongsNamed);
+    }
+
+    private static <T> List<T> all(List<String> names, Predicate<String> kept, Function<String, T> maker) {
+        List<T> all = new ArrayList<>();
+        names.stream().filter(kept).forEach(name -> all.add(maker.apply(name)));
+        return List.copyOf(all);
+    }
+
+    Band band(String name) {
+        return make(name, Band.class, () -> new BandReader(this, entry(name)).band());
+    }
+
+    Groove groove(String name) {
+        return make(name, Groove.class, () -> new GrooveReader(this, entry(name)).groove());
+    }
+
+    StoneRow stoneRow(String name) {
+        return make(name, StoneRow.class, () -> new StoneRowReader(this, entry(name)).row());
+    }
+
+    Seats seatsNamed(String name) {
+        return make(name, Seats.class, () -> new SeatsReader(this, entry(name)).seats());
+    }
+
+    Prongs prongsNamed(String name) {
+        return make(name, Prongs.class, () -> new ProngsReader(this, entry(name)).prongs());
+    }
+
+    Section section(String name) {
+        return make(name, Section.class, () -> new ProfileReader(this, entry(name)).section());
+    }
+
+    Metal ownMetal(Entry entry) {
+        return make(entry.made().get(0).name(), Metal.class, () -> new MaterialReader(this, entry).metal());
+    }
+
+    StoneMaterial ownStone(Entry entry) {
+        return make(entry.made().get(0).name(), StoneMaterial.class, () -> new MaterialReader(this, entry).stone());
+    }
+
+    /** {@inheritDoc} Collars and pieces are of the metal they are cut from. */
+    @Override
+    public Metal metal(String part) {
+        Kind kind = definitions.kind(part).orElseThrow(() -> faults.undefined(part, null));
+        Entry entry = entry(part);
+        return switch (kind) {
+            case BAND -> make("metal of " + part, Metal.class, () -> new BandReader(this, entry).metal());
+            case KEPT_PART, COLLAR, PIECE ->
+                make("metal of " + part, Metal.class, () -> new GrooveReader(this, entry).metal(kind));
+            case DEFINITION, PROFILE, GROOVE, SEATS, STONE_ROW, PRONGS, METAL, STONE_MATERIAL, OPTION ->
+                throw faults.wrongKind(part, kind, "a part", null);
+        };
+    }
+
+    /** The metal a name stands for where one must stand. */
+    Metal metalNamed(Name name, SourceText source) {
+        Place place = source.place(name.span());
+        if (definitions.kind(name.text()).isEmpty()
+                && builtIn(name.text()).isEmpty()
+                && !given.containsKey(name.text())) {
+            throw faults.unknownMetal(name.text(), place);
+        }
+        Value value = value(name, source);
+        if (value instanceof Value.MetalValue metal) {
+            return metal.metal();
+        }
+        throw wrongKind(value, "a metal", name, source);
+    }
+
+    /** The stone material a name stands for where one must stand. */
+    StoneMaterial stoneNamed(Name name, SourceText source) {
+        Place place = source.place(name.span());
+        if (definitions.kind(name.text()).isEmpty()
+                && builtIn(name.text()).isEmpty()
+                && !given.containsKey(name.text())) {
+            throw faults.unknownStone(name.text(), place);
+        }
+        Value value = value(name, source);
+        if (value instanceof Value.StoneValue stone) {
+            return stone.material();
+        }
+        throw wrongKind(value, "a stone material", name, source);
+    }
+
+    private Fault wrongKind(Value value, String wanted, Name name, SourceText source) {
+        Place place = source.place(name.span());
+        String defined = definedAt(name.text())
+                .map(at -> ", defined in " + at.source().name() + ", line " + at.line())
+                .orElse("");
+        return new Fault(Diagnostic.error("wrong-kind", place)
+                .with(wanted, value.kind())
+                .label(place, value.kind() + defined)
+                .build());
+    }
+
+    /** The profile a name stands for. */
+    Section sectionNamed(Name name, SourceText source) {
+        require(name, source, kind -> kind == Kind.PROFILE, "a profile");
+        return through(name, source, () -> section(name.text()));
+    }
+
+    /** The row a name stands for. */
+    StoneRow rowNamed(Name name, SourceText source) {
+        require(name, source, kind -> kind == Kind.STONE_ROW, "a row of stones");
+        return through(name, source, () -> stoneRow(name.text()));
+    }
+
+    /** The name of a part; what makes the part must itself be sound. */
+    String partNamed(Name name, SourceText source) {
+        Kind kind = require(name, source, Kind::isPart, "a part");
+        return through(name, source, () -> {
+            if (kind == Kind.BAND) {
+                band(name.text());
+            } else {
+                groove(entry(name.text()).made().get(0).name());
+            }
+            return name.text();
+        });
+    }
+
+    private Kind require(Name name, SourceText source, Predicate<Kind> fits, String wanted) {
+        Place place = source.place(name.span());
+        Optional<Kind> kind = definitions.kind(name.text());
+        if (name.isRing()) {
+            throw new Fault(Diagnostic.error("ring-is-all", place).with(wanted).build());
+        } else if (kind.isEmpty()) {
+            List<String> known = new ArrayList<>();
+            for (Kind each : Kind.values()) {
+                known.addAll(fits.test(each) ? definitions.names(each) : List.of());
+            }
+            known.sort(Comparator.naturalOrder());
+            throw faults.undefined(name.text(), place, known);
+        } else if (!fits.test(kind.get())) {
+            throw faults.wrongKind(name.text(), kind.get(), wanted, place);
+        }
+        return kind.get();
+    }
+
+    /** What a name gives; where that cannot be made, whoever needs it waits, unless both are in one loop. */
+    <T> T through(Name name, SourceText source, Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (Fault fault) {
+            if (memo.isInLoop(fault)) {
+                throw fault;
+            }
+            throw waits(name, source, fault);
+        }
+    }
+
+    static Fault waits(Name name, SourceText source, Fault reason) {
+        Diagnostic first = reason.diagnostics().get(0);
+        String why = first.code().equals("waits") && first.found() != null ? first.found() : first.message();
+        return new Fault(Diagnostic.note("waits", source.place(name.span()))
+                .with(name.text())
+                .found(why)
+                .build());
+    }
+
+    private Entry entry(String name) {
+        return definitions.find(name).orElseThrow(() -> faults.undefined(name, null));
+    }
+
+    private <T> T make(String name, Class<T> type, Supplier<T> maker) {
+        return memo.make(name, type, this::loop, maker);
+    }
+
+    private Fault loop(List<String> links) {
+        String first = links.get(0);
+        List<String> names = new ArrayList<>(links);
+        names.add(first);
+        Optional<Place> place = definedAt(plain(first));
+        Diagnostic.Builder loop =
+                Diagnostic.error("definition-loop", place.orElse(null)).with(String.join(" -> ", names));
+        links.forEach(link -> definedAt(plain(link)).ifPresent(at -> loop.label(at, "")));
+        return new Fault(loop.build());
+    }
+
+    /** {@code shank} for {@code metal of shank}. */
+    private static String plain(String link) {
+        return link.substring(link.lastIndexOf(' ') + 1);
+    }
+}

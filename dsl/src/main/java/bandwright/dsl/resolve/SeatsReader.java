@@ -1,0 +1,116 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import org.jspecify.annotations.Nullable;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.model.Seats;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Dimension;
+import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.syntax.Block;
+import bandwright.dsl.syntax.ChannelProperty;
+import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Property;
+import bandwright.dsl.syntax.SeatsProperty;
+
+/** The places cut for the stones of a row. */
+final class SeatsReader extends Reader {
+    /** What {@code deburr} breaks of an edge where it does not say how much, in mm. */
+    private static final double DEBURR_MM = 0.1;
+
+    /** Width of a channel as a share of the stones where nothing is said. */
+    private static final double CHANNEL_SHARE = 0.9;
+
+    private final bandwright.dsl.syntax.Seats seats;
+    private final Block<SeatsProperty> block;
+
+    SeatsReader(Resolution design, Entry entry) {
+        super(design, entry);
+        this.seats = (bandwright.dsl.syntax.Seats) entry.statement();
+        this.block = seats.block();
+    }
+
+    Seats seats() {
+        Optional<StoneRow> row = faults.attempt(() -> design.rowNamed(seats.row(), source));
+        List<String> from = parts(seats.from());
+        Optional<Seats.Channel> channel = channel(row);
+        double hole = channel.isPresent()
+                ? otherwise(block, Property.Word.HOLE, Sign.POSITIVE, 0)
+                : required(block, Property.Word.HOLE, Sign.POSITIVE, "hole 0.8 mm");
+        row.ifPresent(known -> checkHole(known, hole));
+        OptionalDouble bearing = optional(block, Property.Word.BEARING, Sign.POSITIVE);
+        double clearance = otherwise(block, Property.Word.CLEARANCE, Sign.NOT_NEGATIVE, 0);
+        double deburr = deburr();
+        Property.Made made = block.find(Property.Made.class);
+        faults.raise();
+        return new Seats(
+                name(),
+                entry.place(),
+                seats.row().text(),
+                from,
+                hole,
+                bearing,
+                clearance,
+                deburr,
+                made != null && made.atBench(),
+                channel);
+    }
+
+    private void checkHole(StoneRow row, double hole) {
+        double stone = row.size().widthMm();
+        Property.Amount said = block.amount(Property.Word.HOLE);
+        if (hole >= stone && said != null) {
+            faults.add(Diagnostic.error("hole-too-wide", place(said.value()))
+                    .with(millimetres(hole), millimetres(stone), row.name()));
+        }
+    }
+
+    private double deburr() {
+        SeatsProperty.Deburr deburr = block.find(SeatsProperty.Deburr.class);
+        if (deburr == null) {
+            return 0;
+        }
+        Expression amount = deburr.amount();
+        return amount == null ? DEBURR_MM : length("deburr", amount, Sign.POSITIVE);
+    }
+
+    private Optional<Seats.Channel> channel(Optional<StoneRow> row) {
+        SeatsProperty.Channel channel = block.find(SeatsProperty.Channel.class);
+        if (channel == null) {
+            return Optional.empty();
+        }
+        Block<ChannelProperty> sizes = channel.block();
+        double stone = row.map(known -> known.size().widthMm()).orElse(Double.NaN);
+        Property.Amount bars = sizes.amount(Property.Word.BARS_EVERY);
+        return Optional.of(new Seats.Channel(
+                channelWidth(sizes.amount(Property.Word.WIDTH), stone),
+                required(sizes, Property.Word.NOTCH, Sign.POSITIVE, "notch 0.15 mm"),
+                required(sizes, Property.Word.LIP, Sign.POSITIVE, "lip 0.3 mm"),
+                required(sizes, Property.Word.FLOOR, Sign.POSITIVE, "floor 0.6 mm"),
+                bars == null ? 0 : whole(bars)));
+    }
+
+    private double channelWidth(Property.@Nullable Amount width, double stone) {
+        if (width == null) {
+            return CHANNEL_SHARE * stone;
+        }
+        // A plain number is a share of the stone, so the kind decides how to read it.
+        boolean share = faults.attempt(() -> design.evaluate(width.value(), source))
+                .filter(value -> value instanceof Value.Amount amount
+                        && amount.quantity().dimension().isNumber())
+                .isPresent();
+        double said = share
+                ? amount("width", width.value(), Dimension.NUMBER, Sign.POSITIVE) * stone
+                : length("width", width.value(), Sign.POSITIVE);
+        if (said >= stone) {
+            faults.add(Diagnostic.error("channel-too-wide", place(width.value()))
+                    .with(millimetres(said), millimetres(stone)));
+        }
+        return said;
+    }
+}

@@ -1,0 +1,160 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.material.StoneMaterial;
+import bandwright.dsl.material.StoneSize;
+import bandwright.dsl.model.Arc;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Dimension;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.Unit;
+import bandwright.dsl.syntax.Block;
+import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Property;
+import bandwright.dsl.syntax.StoneRowProperty;
+
+/** Stones in a row. */
+final class StoneRowReader extends Reader {
+    /** Thickness of a girdle where nothing is said, as a share of the stone's size. */
+    private static final double GIRDLE = 0.03;
+
+    private static final String EXAMPLE = "stone round diamond 1.5 mm";
+
+    private final bandwright.dsl.syntax.StoneRow row;
+    private final Block<StoneRowProperty> block;
+
+    StoneRowReader(Resolution design, Entry entry) {
+        super(design, entry);
+        this.row = (bandwright.dsl.syntax.StoneRow) entry.statement();
+        this.block = row.block();
+    }
+
+    StoneRow row() {
+        faults.attempt(() -> design.partNamed(row.part(), source));
+        Optional<Stone> stone = stone();
+        Arc around = around(block.find(Property.Around.class));
+        StoneRow.Spacing spacing = spacing();
+        double sink = otherwise(block, Property.Word.SINK, Sign.ANY, 0);
+        List<Double> across = across();
+        double girdle = girdle();
+        faults.raise();
+        Stone known = stone.orElseThrow();
+        return new StoneRow(
+                name(),
+                entry.place(),
+                row.part().text(),
+                known.cut(),
+                known.material(),
+                known.size(),
+                known.tolerance(),
+                around,
+                spacing,
+                sink,
+                across,
+                block.find(StoneRowProperty.Staggered.class) != null,
+                block.find(StoneRowProperty.Upright.class) != null,
+                girdle);
+    }
+
+    private record Stone(StoneCut cut, StoneMaterial material, StoneSize size, double tolerance) {}
+
+    private Optional<Stone> stone() {
+        StoneRowProperty.Stone stone = block.find(StoneRowProperty.Stone.class);
+        if (stone == null) {
+            missing("stone", EXAMPLE);
+            return Optional.empty();
+        }
+        Optional<StoneCut> cut = cut(stone.cut());
+        Optional<StoneMaterial> material = faults.attempt(() -> design.stoneNamed(stone.material(), source));
+        double size = length("stone", stone.size(), Sign.POSITIVE);
+        Expression by = stone.by();
+        double other = by == null ? size : length("stone", by, Sign.POSITIVE);
+        cut.ifPresent(known -> checkSizes(known, stone));
+        Expression within = stone.within();
+        double tolerance = within == null ? 0 : length("within", within, Sign.NOT_NEGATIVE);
+        if (tolerance >= Math.min(size, other)) {
+            faults.add(Diagnostic.error("tolerance-too-large", place(stone))
+                    .with(millimetres(tolerance), millimetres(Math.min(size, other))));
+        }
+        return size > 0 && other > 0 && cut.isPresent() && material.isPresent()
+                ? Optional.of(new Stone(cut.get(), material.get(), new StoneSize(size, other), tolerance))
+                : Optional.empty();
+    }
+
+    private Optional<StoneCut> cut(Name word) {
+        Optional<StoneCut> cut = StoneCut.find(word.text());
+        if (cut.isEmpty()) {
+            List<String> words =
+                    List.of(StoneCut.values()).stream().map(StoneCut::word).toList();
+            List<String> near = NearNames.nearest(word.text(), words);
+            Diagnostic.Builder fault =
+                    Diagnostic.error("unknown-cut", place(word)).with(word.text());
+            if (near.isEmpty()) {
+                fault.expected(String.join(", ", words));
+            } else {
+                fault.suggest(place(word), near.get(0));
+            }
+            faults.add(fault);
+        }
+        return cut;
+    }
+
+    private void checkSizes(StoneCut cut, StoneRowProperty.Stone stone) {
+        Expression by = stone.by();
+        if (by != null && !cut.hasTwoSizes()) {
+            faults.add(Diagnostic.error("one-size", place(by)).with(cut.word()));
+        } else if (by == null && (cut == StoneCut.BAGUETTE || cut == StoneCut.OVAL)) {
+            faults.add(Diagnostic.error("two-sizes", place(stone.size()))
+                    .with(cut.word())
+                    .suggestLine("stone " + cut.word() + " " + stone.material() + " 2.5 mm by 1.5 mm"));
+        }
+    }
+
+    private StoneRow.Spacing spacing() {
+        StoneRowProperty.Spacing spacing = block.find(StoneRowProperty.Spacing.class);
+        Property.Amount count = block.amount(Property.Word.COUNT);
+        if (spacing != null && count != null) {
+            oneOnly(spacing, count);
+        } else if (count != null) {
+            return new StoneRow.Count(whole(count));
+        } else if (spacing == null) {
+            missing("spacing", "spacing at least 0.15 mm");
+            return new StoneRow.Count(0);
+        }
+        double gap = spacing == null ? 0 : length("spacing", spacing.amount(), Sign.NOT_NEGATIVE);
+        return spacing != null && spacing.atLeast() ? new StoneRow.AtLeast(gap) : new StoneRow.Exactly(gap);
+    }
+
+    private List<Double> across() {
+        StoneRowProperty.Across across = block.find(StoneRowProperty.Across.class);
+        if (across == null) {
+            return List.of(0.0);
+        }
+        List<Double> offsets = new ArrayList<>();
+        across.offsets().forEach(offset -> offsets.add(length("across", offset, Sign.ANY)));
+        return offsets;
+    }
+
+    private double girdle() {
+        Property.Amount girdle = block.amount(Property.Word.GIRDLE);
+        if (girdle == null) {
+            return GIRDLE;
+        }
+        double share = amount("girdle", girdle.value(), Dimension.NUMBER, Sign.NOT_NEGATIVE);
+        if (share >= 0.5) {
+            faults.add(Diagnostic.error("girdle-too-thick", place(girdle.value()))
+                    .with(Quantity.of(share * 100, Unit.PERCENT)
+                            .in(Unit.PERCENT)
+                            .toString()));
+        }
+        return share;
+    }
+}

@@ -1,0 +1,1 @@
+price = 3 EUR * 2 USD

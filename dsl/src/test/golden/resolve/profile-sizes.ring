@@ -1,0 +1,6 @@
+profile a = dshape(width: 4 mm, height: 2 mm)
+profile b = d-shape(width: 4 mm, height: 2 mm, sied: 1 mm, inside: 1 mm)
+profile c = flat(4 mm, 2 mm)
+profile d = flat(width: 4 mm, width: 5 mm, height: 2 mm)
+profile e = knife-edge(width: 4 mm)
+profile f = hexagon(width: 4 mm, height: 2 mm)

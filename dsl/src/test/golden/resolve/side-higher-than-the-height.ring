@@ -1,0 +1,11 @@
+thickness = 1.9 mm
+profile a = d-shape(width: 4.6 mm, height: thickness, side: 2.5 mm)
+profile b = half-round(width: 3 mm, height: 2 mm)
+profile c = court(width: 4 mm, height: 2 mm, side: 1 mm, inside: 1.2 mm)
+profile d = d-shape(width: 2 mm, height: 2 mm, side: 0.5 mm)
+profile e = flat(width: 4 mm, height: 2 mm, edge: 2.5 mm)
+profile f = bevelled(width: 2 mm, height: 2 mm, bevel: 1.5 mm)
+profile h = bevelled(width: 8 mm, height: 2 mm, bevel: 2.5 mm)
+profile i = concave(width: 4 mm, height: 2 mm, dip: 2 mm)
+profile j = flat-court(width: 4 mm, height: 2 mm, inside: 2 mm)
+profile k = court(width: 1 mm, height: 2 mm, side: 1.9 mm, inside: 1 mm)

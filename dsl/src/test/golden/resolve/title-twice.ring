@@ -1,0 +1,2 @@
+title "First light"
+title "Second light"

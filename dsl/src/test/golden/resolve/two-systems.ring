@@ -1,0 +1,1 @@
+difference = US 7 - ISO 54

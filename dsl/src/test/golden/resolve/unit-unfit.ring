@@ -1,0 +1,2 @@
+breadth = 4 mm
+a = breadth in g

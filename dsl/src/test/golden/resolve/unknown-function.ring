@@ -1,0 +1,7 @@
+a = weigth(ring)
+b = cosine(30 deg)
+c = weight(3 mm)
+d = weight(a)
+e = weight(shnk)
+f = weight()
+g2 = density(ring)
