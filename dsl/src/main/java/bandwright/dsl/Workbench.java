@@ -1,43 +1,139 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.Workshop;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.measure.RingMeasurer;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.parse.ParseResult;
+import bandwright.dsl.parse.RingParser;
+import bandwright.dsl.resolve.Definitions;
+import bandwright.dsl.resolve.Kind;
+import bandwright.dsl.resolve.Resolution;
+import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
+import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A design in progress. Immutable: running a cell gives another workbench.
+ * A design in progress. Immutable: running a cell gives another workbench. Serves one thread at a time; workbenches that come
+ * from one another share the bodies they have made.
  *
  * <pre>{@code
  * Outcome outcome = Workbench.empty().run("cell-1", new SourceText("cell 1", text));
  * }</pre>
  */
 public final class Workbench {
-    private static final Workbench EMPTY = new Workbench();
+    private final Definitions definitions;
+    private final Workshop workshop;
+    private final Resolution design;
+    private @Nullable Ring ring;
+    private @Nullable Set<Diagnostic> faults;
 
-    private Workbench() {}
+    private Workbench(Definitions definitions, Workshop workshop) {
+        this.definitions = definitions;
+        this.workshop = workshop;
+        this.design = new Resolution(definitions, new RingMeasurer(workshop));
+    }
 
     public static Workbench empty() {
-        return EMPTY;
+        return new Workbench(Definitions.EMPTY, new Workshop());
     }
 
     /**
-     * Runs a cell's text. Pure: nothing but the returned outcome changes.
+     * Runs a cell's text. Pure: nothing but the returned outcome changes. A cell with an error changes nothing.
      *
      * @param cellId who the cell is; running the same cell again replaces what it made
      * @param text the name under which errors speak of the cell, and its text
      */
     public Outcome run(String cellId, SourceText text) {
-        return new Outcome(this, List.of(), List.of());
+        ParseResult parsed = RingParser.parse(text);
+        if (parsed.hasErrors()) {
+            return new Outcome(this, parsed.diagnostics(), List.of());
+        }
+        Definitions.Change change = definitions.with(cellId, text, parsed.cell());
+        List<Diagnostic> told = new ArrayList<>(parsed.diagnostics());
+        told.addAll(change.diagnostics());
+        if (change.hasErrors()) {
+            return new Outcome(this, told, List.of());
+        }
+        Workbench next = new Workbench(change.definitions(), workshop);
+        told.addAll(next.newFaults(this, text));
+        if (told.stream().anyMatch(Diagnostic::isError)) {
+            return new Outcome(this, told, List.of());
+        }
+        return next.answer(this, parsed.cell().statements(), text, told);
+    }
+
+    private Outcome answer(Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told) {
+        List<Answer> answers = new ArrayList<>();
+        Asking asking = new Asking(design, this::ring, text);
+        for (Statement statement : statements) {
+            try {
+                statement.accept(asking).ifPresent(answers::add);
+            } catch (Fault fault) {
+                fault.diagnostics().stream()
+                        .filter(diagnostic -> !told.contains(diagnostic))
+                        .forEach(told::add);
+            }
+        }
+        boolean failed = told.stream().anyMatch(Diagnostic::isError);
+        return new Outcome(failed ? before : this, told, failed ? List.of() : answers);
+    }
+
+    /**
+     * What is wrong now and was not before: faults of this cell's text, and errors that its change has caused elsewhere. Notes about
+     * things that are not there yet count for this cell alone.
+     */
+    private List<Diagnostic> newFaults(Workbench before, SourceText text) {
+        List<Diagnostic> fresh = new ArrayList<>();
+        for (Diagnostic fault : faults()) {
+            Place place = fault.place();
+            boolean here = place != null && place.source().equals(text);
+            if (here || (fault.isError() && !before.faults().contains(fault))) {
+                fresh.add(fault);
+            }
+        }
+        return fresh;
+    }
+
+    private Set<Diagnostic> faults() {
+        if (faults == null) {
+            faults = new LinkedHashSet<>(design.problems());
+            if (faults.isEmpty() && !design.bands().isEmpty()) {
+                try {
+                    ring().check();
+                } catch (Fault fault) {
+                    faults.addAll(fault.diagnostics());
+                }
+            }
+        }
+        return faults;
+    }
+
+    private Ring ring() {
+        if (ring == null) {
+            ring = workshop.ring(design);
+        }
+        return ring;
     }
 
     /** Takes away all that a cell made. */
     public Workbench without(String cellId) {
-        return this;
+        return new Workbench(definitions.without(cellId), workshop);
     }
 
     /** The numbers of the design as it stands. */
     public Report report() {
-        return new Report(null, null, List.of(), List.of(), List.of(), List.of(), "");
+        return new Reporter(design, this::ring).report();
     }
 
     /**
@@ -45,6 +141,44 @@ public final class Workbench {
      * name or a value of another kind is an error of the outcome.
      */
     public Outcome withValue(String name, String expression) {
-        return new Outcome(this, List.of(), List.of());
+        SourceText text = new SourceText("the given value", name + " = " + expression);
+        ParseResult parsed = RingParser.parse(text);
+        if (parsed.hasErrors()) {
+            return new Outcome(this, parsed.diagnostics(), List.of());
+        }
+        List<Statement> statements = parsed.cell().statements();
+        if (statements.size() != 1 || !(statements.get(0) instanceof Definition definition)) {
+            return refused(Diagnostic.error("given-no-value", null).with(text.text()).build());
+        }
+        Place named = text.place(definition.name().span());
+        if (definitions.kind(definition.name().text()).orElse(null) != Kind.DEFINITION) {
+            Diagnostic.Builder unknown =
+                    Diagnostic.error("given-unknown-name", named).with(name);
+            List<String> known = definitions.names(Kind.DEFINITION);
+            List<String> near = NearNames.nearest(name, known);
+            return refused((near.isEmpty()
+                            ? unknown.expected(String.join(", ", known))
+                            : unknown.suggest(named, near.get(0)))
+                    .build());
+        }
+        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop);
+        try {
+            Value old = design.valueOf(name);
+            Value given = next.design.valueOf(name);
+            if (!old.kind().equals(given.kind())) {
+                return refused(
+                        Diagnostic.error("given-wrong-kind", text.place(definition.value().span()))
+                                .with(name, old.kind(), given.kind())
+                                .build());
+            }
+        } catch (Fault fault) {
+            return new Outcome(this, fault.diagnostics(), List.of());
+        }
+        List<Diagnostic> told = next.newFaults(this, text);
+        return new Outcome(told.stream().anyMatch(Diagnostic::isError) ? this : next, told, List.of());
+    }
+
+    private Outcome refused(Diagnostic diagnostic) {
+        return new Outcome(this, List.of(diagnostic), List.of());
     }
 }

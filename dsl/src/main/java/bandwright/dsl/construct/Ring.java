@@ -205,6 +205,18 @@ public final class Ring {
                 .orElse(0.43 * size);
     }
 
+    /**
+     * Places everything without making bodies: sections, stones, seats, pins.
+     *
+     * @throws Fault if something cannot be made
+     */
+    public void check() {
+        cutSections();
+        design.stoneRows().forEach(row -> layout(row.name()));
+        design.seats().forEach(this::seatFeature);
+        design.prongs().forEach(this::pinFeature);
+    }
+
     /** How far the pins begin below the girdle, mm. */
     public double pinRoot(Prongs prongs) {
         return rootMm(prongs);

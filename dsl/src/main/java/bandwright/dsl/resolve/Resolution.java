@@ -362,7 +362,7 @@ public final class Resolution implements Design, Scope {
     }
 
     /** The name of a part; what makes the part must itself be sound. */
-    String partNamed(Name name, SourceText source) {
+    public String partNamed(Name name, SourceText source) {
         Kind kind = require(name, source, Kind::isPart, "a part");
         return through(name, source, () -> {
             if (kind == Kind.BAND) {

@@ -1,0 +1,270 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.quantity.Dimension;
+import bandwright.dsl.resolve.Kind;
+import bandwright.dsl.resolve.Resolution;
+import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.source.SourceText;
+import bandwright.dsl.source.Span;
+import bandwright.dsl.syntax.*;
+import bandwright.dsl.view.drawing.Drawing;
+import bandwright.dsl.view.drawing.DrawingPainter;
+import bandwright.dsl.view.drawing.SectionDrawing;
+import bandwright.dsl.view.drawing.SvgWriter;
+import bandwright.dsl.view.render.Camera;
+import bandwright.dsl.view.ring.RingPictures;
+import bandwright.dsl.view.ring.RingSection;
+import bandwright.dsl.view.ring.RingTables;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Answers the statements of a cell that ask; those that make something have no answer. */
+final class Asking implements Statement.Visitor<Optional<Answer>> {
+    /** Millimetres of paper for one of the ring. */
+    private static final double SECTION_SCALE = 10;
+
+    private static final int SECTION_PIXELS = 1000;
+
+    private final Resolution design;
+    private final Supplier<Ring> ring;
+    private final SourceText source;
+
+    Asking(Resolution design, Supplier<Ring> ring, SourceText source) {
+        this.design = design;
+        this.ring = ring;
+        this.source = source;
+    }
+
+    @Override
+    public Optional<Answer> show(Show show) {
+        ShowSubject subject = show.subject();
+        if (subject instanceof ShowSubject.Parts parts) {
+            return picture(parts.parts(), show.viewpoint());
+        } else if (subject instanceof ShowSubject.Section section) {
+            return section(section);
+        } else if (subject instanceof ShowSubject.Weights weights) {
+            return Optional.of(new Answer.Tabled(
+                    weights.inAllMetals() ? RingTables.weightsInAllMetals(whole(show)) : RingTables.weights(whole(show))));
+        } else if (subject instanceof ShowSubject.Topic topic) {
+            return topic(topic, show);
+        } else if (subject instanceof ShowSubject.Value value) {
+            return value(value, show);
+        }
+        throw notYet("a layout of a row", show.span());
+    }
+
+    private Optional<Answer> topic(ShowSubject.Topic topic, Show show) {
+        return switch (topic.word()) {
+            case STONES -> Optional.of(new Answer.Tabled(RingTables.stones(whole(show))));
+            case FINGERPRINT -> Optional.of(new Answer.Words(design.fingerprint()));
+            case SIZE -> Optional.of(new Answer.Tabled(RingTables.sizes(whole(show))));
+            case BLANK -> Optional.of(new Answer.Tabled(RingTables.blanks(whole(show))));
+            case CHECKS -> throw notYet("show checks", show.span());
+            case DECISIONS -> throw notYet("show decisions", show.span());
+            case STEPS -> throw notYet("show steps", show.span());
+            case OPTIONS -> throw notYet("show options", show.span());
+        };
+    }
+
+    private Optional<Answer> value(ShowSubject.Value subject, Show show) {
+        if (subject.value() instanceof Expression.Reference reference) {
+            Name name = reference.name();
+            Kind kind = design.definitions().kind(name.text()).orElse(null);
+            if (name.isRing() || (kind != null && kind.isPart())) {
+                return picture(List.of(name), show.viewpoint());
+            }
+        }
+        return Optional.of(
+                new Answer.Words(design.evaluate(subject.value(), source).text()));
+    }
+
+    private Optional<Answer> picture(List<Name> names, @Nullable Viewpoint viewpoint) {
+        Set<String> parts = parts(names);
+        return Optional.of(new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint))));
+    }
+
+    private Camera camera(@Nullable Viewpoint viewpoint) {
+        if (viewpoint == null) {
+            return Camera.THREE_QUARTER;
+        }
+        return switch (viewpoint.side()) {
+            case THREE_QUARTER -> Camera.THREE_QUARTER;
+            case TOP -> Camera.TOP;
+            case FRONT -> Camera.FRONT;
+            case SIDE -> Camera.SIDE;
+            case ANGLE -> RingPictures.facing(degrees(viewpoint.angle()));
+        };
+    }
+
+    private Optional<Answer> section(ShowSubject.Section section) {
+        Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
+        Drawing drawing =
+                SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
+        return Optional.of(new Answer.Drawn(
+                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, SECTION_PIXELS)));
+    }
+
+    private double degrees(@Nullable Expression angle) {
+        if (angle == null) {
+            return 0;
+        }
+        Value value = design.evaluate(angle, source);
+        if (value instanceof Value.Amount amount && amount.quantity().dimension().equals(Dimension.ANGLE)) {
+            return amount.quantity().value();
+        }
+        throw new Fault(Diagnostic.error("wrong-kind", source.place(angle.span()))
+                .with("an angle", value.kind())
+                .build());
+    }
+
+    /** The ring, if there is one to be looked at; otherwise a note that the question waits for it. */
+    private Ring whole(Show show) {
+        allParts(show.span());
+        return ring.get();
+    }
+
+    private Set<String> allParts(Span span) {
+        if (design.bands().isEmpty()) {
+            throw new Fault(
+                    Diagnostic.note("no-ring-yet", source.place(span)).build());
+        }
+        Set<String> all = new LinkedHashSet<>();
+        ring.get().sections().forEach(section -> all.add(section.name()));
+        return all;
+    }
+
+    private Set<String> parts(List<Name> names) {
+        Set<String> parts = new LinkedHashSet<>();
+        for (Name name : names) {
+            if (name.isRing()) {
+                parts.addAll(allParts(name.span()));
+            } else {
+                parts.add(design.partNamed(name, source));
+            }
+        }
+        return parts;
+    }
+
+    @Override
+    public Optional<Answer> require(Require require) {
+        return Optional.of(new Answer.Required(Requirements.judge(design, require, source)));
+    }
+
+    @Override
+    public Optional<Answer> view(View view) {
+        throw notYet("the model to turn by hand", view.span());
+    }
+
+    @Override
+    public Optional<Answer> vary(Vary vary) {
+        throw notYet("vary", vary.span());
+    }
+
+    @Override
+    public Optional<Answer> whatIf(WhatIf whatIf) {
+        throw notYet("what-if", whatIf.span());
+    }
+
+    @Override
+    public Optional<Answer> option(Option option) {
+        throw notYet("option", option.span());
+    }
+
+    @Override
+    public Optional<Answer> find(Find find) {
+        throw notYet("find", find.span());
+    }
+
+    @Override
+    public Optional<Answer> measured(Measured measured) {
+        throw notYet("measured", measured.span());
+    }
+
+    @Override
+    public Optional<Answer> explain(Explain explain) {
+        throw notYet("explain", explain.span());
+    }
+
+    @Override
+    public Optional<Answer> quote(Quote quote) {
+        throw notYet("quote", quote.span());
+    }
+
+    @Override
+    public Optional<Answer> export(Export export) {
+        throw notYet("export", export.span());
+    }
+
+    @Override
+    public Optional<Answer> sheet(Sheet sheet) {
+        throw notYet("sheet", sheet.span());
+    }
+
+    private Fault notYet(String what, Span span) {
+        return new Fault(
+                Diagnostic.error("not-yet", source.place(span)).with(what).build());
+    }
+
+    @Override
+    public Optional<Answer> title(Title title) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> definition(Definition definition) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> profile(Profile profile) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> band(Band band) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> groove(Groove groove) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> seats(Seats seats) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> stoneRow(StoneRow stoneRow) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> prongs(Prongs prongs) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> metal(MetalDefinition metal) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> stoneMaterial(StoneMaterial material) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Answer> forget(Forget forget) {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,99 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import bandwright.dsl.construct.Body;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.material.MaterialSource;
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.measure.PartMeasures;
+import bandwright.dsl.measure.RowMeasures;
+import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.resolve.Resolution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** Draws up the numbers of a design. What cannot be measured becomes a trouble; the rest is still told. */
+final class Reporter {
+    private final Resolution design;
+    private final Supplier<Ring> ring;
+    private final List<Diagnostic> troubles = new ArrayList<>();
+
+    Reporter(Resolution design, Supplier<Ring> ring) {
+        this.design = design;
+        this.ring = ring;
+    }
+
+    Report report() {
+        List<Report.PartLine> parts = new ArrayList<>();
+        List<Report.RowLine> rows = new ArrayList<>();
+        List<Report.FingerLine> fingers = new ArrayList<>();
+        attempt(() -> design.bands().forEach(band -> fingers.add(finger(band))));
+        if (!fingers.isEmpty()) {
+            attempt(() -> ring.get().bodies().forEach(body -> parts.add(part(body))));
+        }
+        attempt(() -> design.stoneRows().forEach(row -> rows.add(row(row))));
+        List<Answer.Requirement> requirements = design.definitions().requirements().stream()
+                .map(entry -> Requirements.judge(design, entry))
+                .toList();
+        return new Report(
+                design.title().orElse(null),
+                fingers.isEmpty() ? null : fingers.get(0),
+                parts,
+                rows,
+                requirements,
+                troubles,
+                design.fingerprint());
+    }
+
+    private void attempt(Runnable work) {
+        try {
+            work.run();
+        } catch (Fault fault) {
+            troubles.addAll(fault.diagnostics());
+        }
+    }
+
+    private static Report.FingerLine finger(Band band) {
+        return new Report.FingerLine(
+                band.finger().size().text(),
+                band.finger().bore().diameterMm(),
+                band.finger().bore().circumferenceMm());
+    }
+
+    private Report.PartLine part(Body body) {
+        PartMeasures measures = new PartMeasures(ring.get(), body.name());
+        Metal metal = body.section().metal();
+        return new Report.PartLine(
+                body.name(),
+                metal.name(),
+                measures.volumeMm3(),
+                measures.densityGPerCm3(),
+                source(metal),
+                measures.weightG(),
+                body.isClosed(),
+                body.mesh().triangleCount());
+    }
+
+    static String source(Metal metal) {
+        return metal.sources().stream().map(MaterialSource::text).collect(Collectors.joining(" | "));
+    }
+
+    private Report.RowLine row(StoneRow row) {
+        RowMeasures measures = new RowMeasures(ring.get(), row.name());
+        return new Report.RowLine(
+                row.name(),
+                row.part(),
+                row.cut().word() + " " + row.material().name(),
+                measures.count(),
+                row.size().lengthMm(),
+                measures.gapMm(),
+                measures.pitchMm(),
+                measures.caratsEach(),
+                measures.caratsTotal());
+    }
+}
