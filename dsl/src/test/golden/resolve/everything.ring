@@ -9,7 +9,7 @@ rounded = round(2.675 mm, 0.01 mm)
 bigger = finger-size + 1/4
 steps = US 8 - US 7
 inner = diameter(finger-size)
-melts = melting-range(alloy)
+melts = melting-range(red-gold-585)
 heavy = density(silver-925)
 weights = weight(shank) in dwt
 near = 1 mm = 1.005 mm within 0.01 mm

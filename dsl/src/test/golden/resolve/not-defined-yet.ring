@@ -2,5 +2,6 @@ breadth = 4 mm
 wall-height = bredth / 2
 groove-depth = wall-height / 2
 profile dome = flat(width: breadth, height: hight)
-band shank { finger size profile domed metal silver-925 }
+profile slim = flat(width: breadth, height: 2 mm)
+band shank { finger size profile slimm metal silver-925 }
 option "wide" { braedth = 6 mm }

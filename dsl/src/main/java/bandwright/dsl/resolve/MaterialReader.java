@@ -41,7 +41,7 @@ final class MaterialReader extends Reader {
         if (density != null && !shares.isEmpty()) {
             oneOnly(density, shares.get(0));
         } else if (density == null && shares.isEmpty()) {
-            missing("density", "density 13.1 g/cm^3");
+            missing("recipe or density", "density 13.1 g/cm^3");
         }
         faults.raise();
         return density != null ? ofDensity(density) : ofShares(shares);

@@ -61,7 +61,7 @@ record MeasureCall(Resolution design, Measurer measurer, Memo memo, Expression.C
 
     private Fault unknown(String word) {
         List<String> known = new ArrayList<>(Functions.WORDS);
-        known.addAll(measurer.words());
+        measurer.words().stream().filter(measure -> !known.contains(measure)).forEach(known::add);
         Place place = source.place(call.function().span());
         List<String> near = NearNames.nearest(word, known);
         Diagnostic.Builder fault = Diagnostic.error("unknown-function", place).with(word);
@@ -75,8 +75,9 @@ record MeasureCall(Resolution design, Measurer measurer, Memo memo, Expression.C
 
     /** A fault of the subject itself is told where the subject stands in the text; here it only keeps the measure waiting. */
     private Fault placed(Fault fault, Name subject) {
-        if (memo.isInLoop(fault)) {
-            return fault;
+        List<Diagnostic> shared = memo.shared(fault);
+        if (!shared.isEmpty()) {
+            return new Fault(shared);
         } else if (fault.diagnostics().stream().anyMatch(memo::hasTold)) {
             return Resolution.waits(subject, source, fault);
         }

@@ -4,7 +4,6 @@ package bandwright.dsl.resolve;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,10 +22,12 @@ final class Memo {
     /** Deeper than any ring, shallow enough for the machine's stack. */
     private static final int LONGEST_CHAIN = 300;
 
+    private static final String CHAIN_TOO_LONG = "chain-too-long";
+
     private final Map<String, Object> made = new HashMap<>();
     private final Map<String, Fault> failed = new HashMap<>();
     private final List<String> underWay = new ArrayList<>();
-    private final IdentityHashMap<Fault, Set<String>> loops = new IdentityHashMap<>();
+    private final Map<Diagnostic, Set<String>> loops = new HashMap<>();
     private final Set<Diagnostic> told = new LinkedHashSet<>();
 
     /**
@@ -53,7 +54,7 @@ final class Memo {
             made.put(name, result);
             return result;
         } catch (Fault failure) {
-            if (failure.diagnostics().stream().noneMatch(each -> each.code().equals("chain-too-long"))) {
+            if (failure.diagnostics().stream().noneMatch(each -> each.code().equals(CHAIN_TOO_LONG))) {
                 failed.put(name, failure);
                 told.addAll(failure.diagnostics());
             }
@@ -65,10 +66,13 @@ final class Memo {
         }
     }
 
-    /** Whether a fault is a loop that the thing being made now is a link of. */
-    boolean isInLoop(Fault fault) {
-        Set<String> loop = loops.get(fault);
-        return loop != null && !underWay.isEmpty() && loop.contains(underWay.get(underWay.size() - 1));
+    /** What of a fault concerns whoever needed the thing itself: a loop it is a link of, or a chain without end. */
+    List<Diagnostic> shared(Fault fault) {
+        String current = underWay.isEmpty() ? "" : underWay.get(underWay.size() - 1);
+        return fault.diagnostics().stream()
+                .filter(each -> each.code().equals(CHAIN_TOO_LONG)
+                        || loops.getOrDefault(each, Set.of()).contains(current))
+                .toList();
     }
 
     /** Whether something that was to be made failed for that reason. */
@@ -81,12 +85,12 @@ final class Memo {
         // Whoever was asked first must not show.
         Collections.rotate(links, -links.indexOf(Collections.min(links)));
         Fault fault = loop.apply(links);
-        loops.put(fault, Set.copyOf(links));
+        fault.diagnostics().forEach(each -> loops.put(each, Set.copyOf(links)));
         return fault;
     }
 
     static Fault chainTooLong() {
-        return new Fault(Diagnostic.error("chain-too-long", null)
+        return new Fault(Diagnostic.error(CHAIN_TOO_LONG, null)
                 .with(Integer.toString(LONGEST_CHAIN))
                 .build());
     }

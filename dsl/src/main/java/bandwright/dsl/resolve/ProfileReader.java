@@ -148,13 +148,14 @@ final class ProfileReader extends Reader {
             curves.add(new Line(at, start));
         }
         Outline outline = new Outline(curves);
-        if (outline.curves().size() < 2 || !(Math.abs(outline.moments().area()) > SAME_MM)) {
+        Bounds bounds = outline.bounds();
+        if (bounds.width() < SAME_MM || bounds.height() < SAME_MM) {
             faults.add(Diagnostic.error("outline-without-area", place(shape)));
-            faults.raise();
+        } else {
+            OutlineValidity.crossing(outline)
+                    .ifPresent(crossing -> faults.add(
+                            Diagnostic.error("outline-crosses", place(shape)).with(text(crossing))));
         }
-        OutlineValidity.crossing(outline)
-                .ifPresent(crossing -> faults.add(
-                        Diagnostic.error("outline-crosses", place(shape)).with(text(crossing))));
         faults.raise();
         return outline.counterClockwise();
     }

@@ -54,7 +54,7 @@ final class ProngsReader extends Reader {
         if (across != null && reach != null) {
             oneOnly(across, reach);
         } else if (across == null && reach == null && perGap == 2) {
-            missing("across", "across 0.42 mm");
+            missing("across or reach", "across 0.42 mm");
         }
     }
 

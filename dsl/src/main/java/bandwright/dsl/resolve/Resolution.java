@@ -378,7 +378,9 @@ public final class Resolution implements Design, Scope {
         Place place = source.place(name.span());
         Optional<Kind> kind = definitions.kind(name.text());
         if (name.isRing()) {
-            throw new Fault(Diagnostic.error("ring-is-all", place).with(wanted).build());
+            throw new Fault(Diagnostic.error("wrong-kind-of-name", place)
+                    .with(Name.RING, "all parts together", wanted)
+                    .build());
         } else if (kind.isEmpty()) {
             List<String> known = new ArrayList<>();
             for (Kind each : Kind.values()) {
@@ -397,10 +399,8 @@ public final class Resolution implements Design, Scope {
         try {
             return made.get();
         } catch (Fault fault) {
-            if (memo.isInLoop(fault)) {
-                throw fault;
-            }
-            throw waits(name, source, fault);
+            List<Diagnostic> shared = memo.shared(fault);
+            throw shared.isEmpty() ? waits(name, source, fault) : new Fault(shared);
         }
     }
 

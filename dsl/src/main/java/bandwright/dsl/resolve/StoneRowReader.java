@@ -126,7 +126,7 @@ final class StoneRowReader extends Reader {
         } else if (count != null) {
             return new StoneRow.Count(whole(count));
         } else if (spacing == null) {
-            missing("spacing", "spacing at least 0.15 mm");
+            missing("spacing or count", "spacing at least 0.15 mm");
             return new StoneRow.Count(0);
         }
         double gap = spacing == null ? 0 : length("spacing", spacing.amount(), Sign.NOT_NEGATIVE);

@@ -5,7 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The named forms of a cross-section. Each takes a width and a height, may take an edge, and has sizes of its own. */
+/**
+ * The named forms of a cross-section. Each takes a width and a height, may take an edge, and has sizes of its own.
+ *
+ * <p>{@code edge} rounds the outer corners, those where the top meets a wall (the inner corners of a half-round, which has
+ * no walls): by an arc of that radius, tangent to what meets there, be it a line or an arc. A ridge stays sharp.
+ */
 public enum Form {
     /** Flat inside and out. */
     FLAT("flat", ""),
@@ -30,7 +35,10 @@ public enum Form {
      * and height.
      */
     BEVELLED("bevelled", "bevel side"),
-    /** Flat inside, hollow outside: the middle lies {@code dip} (0.2 of the height) below the edges. */
+    /**
+     * Flat inside, hollow outside: the middle lies {@code dip} (0.2 of the height) below the edges. Rounding those takes a
+     * little of the height.
+     */
     CONCAVE("concave", "dip");
 
     private final String word;

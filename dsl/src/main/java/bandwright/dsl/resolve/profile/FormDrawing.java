@@ -175,7 +175,7 @@ public final class FormDrawing {
         }
         // A hair's breadth up first: what is meant is 0.9, not 0.8999999.
         double shown = Math.floor(fits * 1000 + 1e-6) / 1000;
-        return new Drawing.Impossible("edge", "the edge", edge, "what fits these corners,", shown);
+        return new Drawing.Impossible("edge", "the edge", edge, "the largest that fits", shown);
     }
 
     private Optional<List<Curve>> rounded(List<Curve> sharp, double radius) {

@@ -2,6 +2,7 @@
 package bandwright.dsl.resolve.profile;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 
@@ -122,9 +123,10 @@ class FormDrawingTest {
     @Test
     void rounded_forms_run_on_without_a_kink_where_they_were_rounded() {
         Random random = new Random(20);
+        List<Form> forms = List.of(Form.values());
         int drawn = 0;
         for (int i = 0; i < 600; i++) {
-            Form form = Form.values()[i % Form.values().length];
+            Form form = forms.get(i % forms.size());
             Map<String, Double> sizes = new HashMap<>();
             sizes.put("width", 2 + 6 * random.nextDouble());
             sizes.put("height", 1 + 1.5 * random.nextDouble());
@@ -139,7 +141,8 @@ class FormDrawingTest {
                         .as("%s %s", form, sizes)
                         .isEmpty();
                 assertThat(rounded.outline().moments().area()).isLessThan(sharp);
-                assertThat(rounded.outline().bounds().height()).isCloseTo(sizes.get("height"), within(TIGHT));
+                assertThat(rounded.outline().bounds().height())
+                        .isCloseTo(sizes.get("height"), within(form == Form.CONCAVE ? edge : TIGHT));
                 assertThat(rounded.outline().curves())
                         .filteredOn(curve ->
                                 curve instanceof Arc arc && Math.abs(arc.radius() - edge) < TIGHT && arc.sweep() > 0)
