@@ -7,7 +7,7 @@ import java.util.Optional;
 import bandwright.dsl.material.Metal;
 
 /**
- * Everything that makes a ring, checked, in the order of the text. A thing is worked out when it is first asked for and
+ * Everything that makes a ring, checked, in an order that does not depend on the order of cells. A thing is worked out when it is first asked for and
  * then kept; asking for one that cannot be made throws the {@link Fault} that says why.
  */
 public interface Design {

@@ -7,33 +7,72 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import bandwright.dsl.geometry.solid.MeshMeasures;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
+/**
+ * The reference ring's volumes. Origin of the figures: point membership with 480 million low-discrepancy points, three standard
+ * errors below 0.0006 mm³; closed forms where no seat or pin takes part. {@link PointMembership} finds them again with fewer points.
+ */
 class ReferenceRingTest {
+    private final Ring ring = new Workshop().ring(HarbourLight.REFERENCE);
+
     @Test
-    void volumes_are_those_found_by_point_membership() {
-        Ring ring = new Workshop().ring(HarbourLight.REFERENCE);
-        for (Body b : ring.bodies()) {
-            System.out.println(b.name() + " " + b.volumeMm3() + " " + b.mesh().triangleCount() + " " + MeshMeasures.closednessFault(b.mesh())+" "+MeshMeasures.volume(b.mesh())+" section "+b.section().region().moments().volumeAboutX());
-        }
-        for (int i = 0; i < 200; i++) {
-            long t = System.nanoTime();
-            Ring r = new Workshop().ring(HarbourLight.REFERENCE);
-            r.bodies();
-            long u = System.nanoTime();
-            r.bodies().forEach(Body::mesh);
-            if (i % 40 == 39) System.out.println((u - t) / 1e6 + " " + (System.nanoTime() - u) / 1e6);
-        }
-        for (Body b : ring.bodies()) {
-            for (int i = 0; i < 3; i++) {
-            long t = System.nanoTime();
-            System.out.println(b.name() + " " + b.wall() + " " + (System.nanoTime() - t) / 1e6);
-            }
-        }
-        assertThat(ring.layout("lights").count()).isEqualTo(40);
-        assertThat(ring.layout("lights").gapMm()).isEqualTo(0.187074, within(1e-6));
+    void volumes_lie_within_a_ten_thousandth() {
         assertThat(ring.body("shank").volumeMm3() + ring.body("collar").volumeMm3())
                 .isCloseTo(346.3674, withinPercentage(0.01));
         assertThat(ring.body("stripe").volumeMm3()).isCloseTo(86.2941, withinPercentage(0.01));
         assertThat(ring.body("collar").volumeMm3()).isEqualTo(58.390727, within(1e-6));
+    }
+
+    @Test
+    void sections_revolve_to_their_closed_forms() {
+        double shank = ring.section("shank").region().moments().volumeAboutX();
+        double collar = ring.section("collar").region().moments().volumeAboutX();
+        double stripe = ring.section("stripe").region().moments().volumeAboutX();
+        assertThat(shank + collar).isEqualTo(364.46708, within(0.0003));
+        assertThat(stripe).isEqualTo(120.51056, within(0.0002));
+        assertThat(shank + collar + stripe).isEqualTo(484.9776, within(0.0001));
+    }
+
+    @Test
+    void meshes_are_closed_and_hold_the_volume_that_is_told() {
+        for (Body body : ring.bodies()) {
+            assertThat(MeshMeasures.closednessFault(body.mesh())).as(body.name()).isEmpty();
+            assertThat(MeshMeasures.volume(body.mesh()))
+                    .as(body.name())
+                    .isCloseTo(body.volumeMm3(), withinPercentage(0.005));
+        }
+    }
+
+    @Test
+    void forty_stones_fit_with_the_gap_of_the_closed_formula() {
+        assertThat(ring.layout("lights").count()).isEqualTo(40);
+        assertThat(ring.layout("lights").gapMm()).isEqualTo(0.187074, within(5e-7));
+    }
+
+    @Test
+    void the_thinnest_wall_of_the_shank_is_the_web_between_two_holes_at_the_finger() {
+        var wall = ring.body("shank").wall().orElseThrow();
+        double inner = 57 / (2 * StrictMath.PI);
+        double edge = Math.sqrt(inner * inner - 0.4 * 0.4);
+        double web = 2 * (edge * StrictMath.sin(StrictMath.PI / 40) - 0.4 * StrictMath.cos(StrictMath.PI / 40));
+        assertThat(wall.thicknessMm()).isEqualTo(web, within(0.003));
+        assertThat(Math.sqrt(wall.fromX() * wall.fromX() + wall.fromY() * wall.fromY()))
+                .isEqualTo(inner, within(0.01));
+    }
+
+    /** Other rings of the family, measured by points; the points err by about half of what is allowed. */
+    @ParameterizedTest
+    @CsvSource({"57, 4.6, 1.25, 1.9, 1.5, 0.15", "49, 4, 1.2, 1.8, 1.3, 0.12", "66, 6, 1.4, 2.2, 1.5, 0.2", "60, 3, 1.3, 1.9, 1.6, 0.1"})
+    void volumes_agree_with_point_membership(
+            double iso, double width, double side, double height, double stone, double gap) {
+        HarbourLight design = new HarbourLight(iso, width, side, height, stone, gap);
+        Ring other = new Workshop().ring(design);
+        PointMembership.Volumes volumes =
+                new PointMembership(design, other.layout("lights").count()).volumes(8_000_000);
+        assertThat(other.body("shank").volumeMm3() + other.body("collar").volumeMm3())
+                .isCloseTo(volumes.shankAndCollar(), withinPercentage(0.01));
+        assertThat(other.body("stripe").volumeMm3()).isCloseTo(volumes.stripe(), withinPercentage(0.02));
     }
 }
