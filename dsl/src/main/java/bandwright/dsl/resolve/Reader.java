@@ -23,6 +23,11 @@ import bandwright.dsl.syntax.Property;
 
 /** Reads the properties of one statement, and gathers all that is wrong with them. */
 abstract class Reader {
+    /** Smaller than this, in mm, a size is nothing; larger than this it belongs to no ring. */
+    private static final double NOTHING_MM = 1e-6;
+
+    private static final double LARGEST_MM = 1000;
+
     final Resolution design;
     final Entry entry;
     final SourceText source;
@@ -66,7 +71,12 @@ abstract class Reader {
             throw new Fault(fault.build());
         }
         Quantity quantity = amount.quantity();
-        if (sign == Sign.POSITIVE && !(quantity.value() > 0)) {
+        boolean isLength = dimension.equals(Dimension.LENGTH);
+        if (isLength && Math.abs(quantity.value()) > LARGEST_MM) {
+            throw new Fault(Diagnostic.error("larger-than-rings", place(expression))
+                    .with(what, quantity.toString(), millimetres(LARGEST_MM))
+                    .build());
+        } else if (sign == Sign.POSITIVE && !(quantity.value() > (isLength ? NOTHING_MM : 0))) {
             throw new Fault(Diagnostic.error("not-positive", place(expression))
                     .with(what, quantity.toString())
                     .build());

@@ -62,7 +62,7 @@ public final class Resolution implements Design, Scope {
         this.definitions = definitions;
         this.measurer = measurer;
         this.given = new LinkedHashMap<>(given);
-        this.dependencies = new Dependencies(definitions);
+        this.dependencies = new Dependencies(definitions, this.given);
         this.faults = new NameFaults(definitions);
         this.order = new PartOrder(definitions);
     }
