@@ -49,6 +49,19 @@ final class DefinitionReader extends Reader {
         return value.orElseThrow();
     }
 
+    /** The range of a definition that has one; throws the fault of a range that cannot be. */
+    Optional<Handle> handle() {
+        Range range = limits.statement() instanceof Definition limiting ? limiting.range() : null;
+        if (range == null) {
+            return Optional.empty();
+        }
+        Value low = design.evaluate(range.low(), limits.source());
+        Value high = design.evaluate(range.high(), limits.source());
+        Expression step = range.step();
+        Optional<Value> by = step == null ? Optional.empty() : Optional.of(design.evaluate(step, limits.source()));
+        return Optional.of(new Handle(name(), low, high, by));
+    }
+
     private void check(Value value, Value low, Value high, Range range) {
         Double ends = order(low, high);
         Double below = order(value, low);

@@ -29,7 +29,7 @@ final class ProngsReader extends Reader {
         double rise = required(block, Property.Word.RISE, Sign.POSITIVE, "rise 0.28 mm");
         OptionalDouble root = optional(block, Property.Word.ROOT, Sign.POSITIVE);
         int perGap = perGap();
-        OptionalDouble across = optional(block, Property.Word.ACROSS, Sign.NOT_NEGATIVE);
+        OptionalDouble across = optional(block, Property.Word.ACROSS, perGap == 2 ? Sign.POSITIVE : Sign.NOT_NEGATIVE);
         OptionalDouble reach = optional(block, Property.Word.REACH, Sign.POSITIVE);
         checkAcross(perGap);
         OptionalDouble setHeight = optional(block, Property.Word.SET_HEIGHT, Sign.POSITIVE);

@@ -32,6 +32,7 @@ import bandwright.dsl.resolve.expression.Scope;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
+import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
@@ -149,6 +150,14 @@ public final class Resolution implements Design, Scope {
             case PROFILE, BAND, GROOVE, KEPT_PART, COLLAR, PIECE, SEATS, STONE_ROW, PRONGS, OPTION ->
                 throw faults.wrongKind(name, kind, "a value", null);
         };
+    }
+
+    /** The range of a definition, if it is one and has one; throws the fault of a range that cannot be worked out. */
+    public Optional<Handle> handle(String name) {
+        return definitions
+                .find(name)
+                .filter(entry -> entry.statement() instanceof Definition)
+                .flatMap(entry -> new DefinitionReader(this, entry).handle());
     }
 
     @Override

@@ -207,6 +207,18 @@ class ResolutionTest {
     }
 
     @Test
+    void a_definition_with_a_range_is_a_handle() {
+        Resolution design = design(new SourceText("cell 1", "a = US 7 between US 4 and US 10 step 1/2\nb = 2 mm"));
+
+        assertThat(design.handle("a")).hasValueSatisfying(handle -> {
+            assertThat(handle.low().text()).isEqualTo("US 4");
+            assertThat(handle.high().text()).isEqualTo("US 10");
+            assertThat(handle.step()).map(Value::text).contains("0.5");
+        });
+        assertThat(design.handle("b")).isEmpty();
+    }
+
+    @Test
     void what_is_not_there_yet_is_waiting_and_no_error() {
         List<Diagnostic> told = told(new SourceText("cell 1", "a = breadth + 1 mm\nbredth = 3 mm\nb = a"));
 
