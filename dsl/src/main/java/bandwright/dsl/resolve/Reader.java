@@ -31,12 +31,14 @@ abstract class Reader {
     final Resolution design;
     final Entry entry;
     final SourceText source;
+    final Names names;
     final Faults faults = new Faults();
 
     Reader(Resolution design, Entry entry) {
         this.design = design;
         this.entry = entry;
         this.source = entry.source();
+        this.names = new Names(design);
     }
 
     final Place place(Node node) {
@@ -164,15 +166,15 @@ abstract class Reader {
     }
 
     /** The names of parts; none of them twice. */
-    final List<String> parts(List<Name> names) {
-        for (int i = 0; i < names.size(); i++) {
-            Name name = names.get(i);
-            faults.attempt(() -> design.partNamed(name, source));
-            if (names.subList(0, i).stream().anyMatch(other -> other.text().equals(name.text()))) {
+    final List<String> parts(List<Name> parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            Name name = parts.get(i);
+            faults.attempt(() -> names.part(name, source));
+            if (parts.subList(0, i).stream().anyMatch(other -> other.text().equals(name.text()))) {
                 faults.add(Diagnostic.error("part-twice", place(name)).with(name.text()));
             }
         }
-        return names.stream().map(Name::text).toList();
+        return parts.stream().map(Name::text).toList();
     }
 
     static String millimetres(double value) {
