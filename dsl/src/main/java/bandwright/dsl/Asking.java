@@ -1,6 +1,14 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Fault;
@@ -19,12 +27,6 @@ import bandwright.dsl.view.render.Camera;
 import bandwright.dsl.view.ring.RingPictures;
 import bandwright.dsl.view.ring.RingSection;
 import bandwright.dsl.view.ring.RingTables;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /** Answers the statements of a cell that ask; those that make something have no answer. */
 final class Asking implements Statement.Visitor<Optional<Answer>> {
@@ -52,7 +54,9 @@ final class Asking implements Statement.Visitor<Optional<Answer>> {
             return section(section);
         } else if (subject instanceof ShowSubject.Weights weights) {
             return Optional.of(new Answer.Tabled(
-                    weights.inAllMetals() ? RingTables.weightsInAllMetals(whole(show)) : RingTables.weights(whole(show))));
+                    weights.inAllMetals()
+                            ? RingTables.weightsInAllMetals(whole(show))
+                            : RingTables.weights(whole(show))));
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
@@ -106,8 +110,7 @@ final class Asking implements Statement.Visitor<Optional<Answer>> {
 
     private Optional<Answer> section(ShowSubject.Section section) {
         Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
-        Drawing drawing =
-                SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
+        Drawing drawing = SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
         return Optional.of(new Answer.Drawn(
                 drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, SECTION_PIXELS)));
     }
@@ -117,7 +120,8 @@ final class Asking implements Statement.Visitor<Optional<Answer>> {
             return 0;
         }
         Value value = design.evaluate(angle, source);
-        if (value instanceof Value.Amount amount && amount.quantity().dimension().equals(Dimension.ANGLE)) {
+        if (value instanceof Value.Amount amount
+                && amount.quantity().dimension().equals(Dimension.ANGLE)) {
             return amount.quantity().value();
         }
         throw new Fault(Diagnostic.error("wrong-kind", source.place(angle.span()))
@@ -133,8 +137,7 @@ final class Asking implements Statement.Visitor<Optional<Answer>> {
 
     private Set<String> allParts(Span span) {
         if (design.bands().isEmpty()) {
-            throw new Fault(
-                    Diagnostic.note("no-ring-yet", source.place(span)).build());
+            throw new Fault(Diagnostic.note("no-ring-yet", source.place(span)).build());
         }
         Set<String> all = new LinkedHashSet<>();
         ring.get().sections().forEach(section -> all.add(section.name()));

@@ -1,6 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -12,10 +17,6 @@ import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.resolve.Resolution;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /** Draws up the numbers of a design. What cannot be measured becomes a trouble; the rest is still told. */
 final class Reporter {

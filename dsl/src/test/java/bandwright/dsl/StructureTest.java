@@ -1,10 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import java.util.Set;
+
+import org.jspecify.annotations.NullMarked;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
@@ -16,8 +15,11 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-import java.util.Set;
-import org.jspecify.annotations.NullMarked;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 /** The structure told in DEVELOPERS.md, as rules: one direction, rooms that keep to themselves, the same bytes everywhere. */
 @AnalyzeClasses(packages = "bandwright.dsl", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -25,30 +27,54 @@ class StructureTest {
     @ArchTest
     static final ArchRule rooms_see_only_those_before_them = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
-            .layer("source").definedBy("bandwright.dsl.source..")
-            .layer("diagnostic").definedBy("bandwright.dsl.diagnostic..")
-            .layer("quantity").definedBy("bandwright.dsl.quantity..")
-            .layer("syntax").definedBy("bandwright.dsl.syntax..")
-            .layer("parse").definedBy("bandwright.dsl.parse..")
-            .layer("material").definedBy("bandwright.dsl.material..")
-            .layer("plane").definedBy("bandwright.dsl.geometry.plane..")
-            .layer("solid").definedBy("bandwright.dsl.geometry.solid..")
-            .layer("operation").definedBy("bandwright.dsl.geometry.operation..")
-            .layer("model").definedBy("bandwright.dsl.model..")
-            .layer("resolve").definedBy("bandwright.dsl.resolve..")
-            .layer("construct").definedBy("bandwright.dsl.construct..")
-            .layer("measure").definedBy("bandwright.dsl.measure..")
-            .layer("view").definedBy("bandwright.dsl.view..")
-            .layer("door").definedBy("bandwright.dsl")
-            .whereLayer("door").mayNotBeAccessedByAnyLayer()
-            .whereLayer("view").mayOnlyBeAccessedByLayers("door")
-            .whereLayer("measure").mayOnlyBeAccessedByLayers("view", "door")
-            .whereLayer("construct").mayOnlyBeAccessedByLayers("measure", "view", "door")
-            .whereLayer("resolve").mayOnlyBeAccessedByLayers("measure", "door")
-            .whereLayer("parse").mayOnlyBeAccessedByLayers("door")
-            .whereLayer("syntax").mayOnlyBeAccessedByLayers("parse", "resolve", "door")
-            .whereLayer("operation").mayOnlyBeAccessedByLayers("construct", "measure", "view", "door")
-            .whereLayer("model").mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "view", "door");
+            .layer("source")
+            .definedBy("bandwright.dsl.source..")
+            .layer("diagnostic")
+            .definedBy("bandwright.dsl.diagnostic..")
+            .layer("quantity")
+            .definedBy("bandwright.dsl.quantity..")
+            .layer("syntax")
+            .definedBy("bandwright.dsl.syntax..")
+            .layer("parse")
+            .definedBy("bandwright.dsl.parse..")
+            .layer("material")
+            .definedBy("bandwright.dsl.material..")
+            .layer("plane")
+            .definedBy("bandwright.dsl.geometry.plane..")
+            .layer("solid")
+            .definedBy("bandwright.dsl.geometry.solid..")
+            .layer("operation")
+            .definedBy("bandwright.dsl.geometry.operation..")
+            .layer("model")
+            .definedBy("bandwright.dsl.model..")
+            .layer("resolve")
+            .definedBy("bandwright.dsl.resolve..")
+            .layer("construct")
+            .definedBy("bandwright.dsl.construct..")
+            .layer("measure")
+            .definedBy("bandwright.dsl.measure..")
+            .layer("view")
+            .definedBy("bandwright.dsl.view..")
+            .layer("door")
+            .definedBy("bandwright.dsl")
+            .whereLayer("door")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("view")
+            .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("measure")
+            .mayOnlyBeAccessedByLayers("view", "door")
+            .whereLayer("construct")
+            .mayOnlyBeAccessedByLayers("measure", "view", "door")
+            .whereLayer("resolve")
+            .mayOnlyBeAccessedByLayers("measure", "door")
+            .whereLayer("parse")
+            .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("syntax")
+            .mayOnlyBeAccessedByLayers("parse", "resolve", "door")
+            .whereLayer("operation")
+            .mayOnlyBeAccessedByLayers("construct", "measure", "view", "door")
+            .whereLayer("model")
+            .mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "view", "door");
 
     @ArchTest
     static final ArchRule geometry_knows_no_rings = noClasses()

@@ -46,7 +46,7 @@ final class BandReader extends Reader {
             faults.raise();
             throw new IllegalStateException("a missing metal was not told");
         }
-        return design.metalNamed(metal.metal(), source);
+        return names.metal(metal.metal(), source);
     }
 
     private Optional<Finger> finger() {
@@ -93,7 +93,7 @@ final class BandReader extends Reader {
         }
         List<Band.Station> stations = new ArrayList<>();
         for (BandProperty.Station station : profiles.stations()) {
-            Optional<Section> section = faults.attempt(() -> design.sectionNamed(station.profile(), source));
+            Optional<Section> section = faults.attempt(() -> names.section(station.profile(), source));
             double degrees = degrees(station, profiles.stations().size());
             section.ifPresent(known -> stations.add(new Band.Station(known, degrees)));
             section.filter(known -> known.outline().bounds().minY() < -1e-9)

@@ -20,6 +20,7 @@ import bandwright.dsl.syntax.Cell;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Forget;
 import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Option;
 import bandwright.dsl.syntax.Statement;
 import bandwright.dsl.syntax.Title;
 
@@ -147,7 +148,8 @@ final class CellRun {
                 redefinitions.add(Redefinition.of(made.name(), old.get(), entry));
             }
             boolean elsewhere = remove(other -> makes(other, made.name()));
-            if (elsewhere && made.kind() != Kind.OPTION) {
+            boolean askedAgain = made.kind() == Kind.OPTION && old.get().statement() instanceof Option;
+            if (elsewhere && !askedAgain) {
                 diagnostics.add(redefined(made, old.get(), entry));
             }
         }

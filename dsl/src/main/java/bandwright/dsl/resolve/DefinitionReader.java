@@ -16,10 +16,14 @@ import bandwright.dsl.syntax.Range;
 /** The value of a definition, within its range. */
 final class DefinitionReader extends Reader {
     private final Definition definition;
+    /** Where the range stands: in a question, with the definition that another one stands in for. */
+    private final Entry limits;
 
     DefinitionReader(Resolution design, Entry entry) {
         super(design, entry);
         this.definition = (Definition) entry.statement();
+        Entry replaced = entry.limits();
+        this.limits = replaced == null || definition.range() != null ? entry : replaced;
     }
 
     /**
@@ -30,10 +34,10 @@ final class DefinitionReader extends Reader {
     Value read(Optional<Value> given) {
         Optional<Value> value =
                 given.isPresent() ? given : faults.attempt(() -> design.evaluate(definition.value(), source));
-        Range range = definition.range();
+        Range range = limits.statement() instanceof Definition limiting ? limiting.range() : null;
         if (range != null) {
-            Optional<Value> low = faults.attempt(() -> design.evaluate(range.low(), source));
-            Optional<Value> high = faults.attempt(() -> design.evaluate(range.high(), source));
+            Optional<Value> low = faults.attempt(() -> design.evaluate(range.low(), limits.source()));
+            Optional<Value> high = faults.attempt(() -> design.evaluate(range.high(), limits.source()));
             Expression step = range.step();
             if (step != null) {
                 step(step, low);
@@ -45,6 +49,19 @@ final class DefinitionReader extends Reader {
         return value.orElseThrow();
     }
 
+    /** The range of a definition that has one; throws the fault of a range that cannot be. */
+    Optional<Handle> handle() {
+        Range range = limits.statement() instanceof Definition limiting ? limiting.range() : null;
+        if (range == null) {
+            return Optional.empty();
+        }
+        Value low = design.evaluate(range.low(), limits.source());
+        Value high = design.evaluate(range.high(), limits.source());
+        Expression step = range.step();
+        Optional<Value> by = step == null ? Optional.empty() : Optional.of(design.evaluate(step, limits.source()));
+        return Optional.of(new Handle(name(), low, high, by));
+    }
+
     private void check(Value value, Value low, Value high, Range range) {
         Double ends = order(low, high);
         Double below = order(value, low);
@@ -54,12 +71,12 @@ final class DefinitionReader extends Reader {
             faults.add(Diagnostic.error("unit-mismatch", place(definition.value()))
                     .with(value.kind(), other.kind(), "compared")
                     .label(place(definition.value()), value.kind())
-                    .label(place(below == null ? range.low() : range.high()), other.kind()));
+                    .label(limits.place(below == null ? range.low() : range.high()), other.kind()));
         } else if (ends > 0) {
-            faults.add(Diagnostic.error("range-reversed", place(range))
+            faults.add(Diagnostic.error("range-reversed", limits.place(range))
                     .with(low.text(), high.text())
-                    .label(place(range.low()), low.text())
-                    .label(place(range.high()), high.text()));
+                    .label(limits.place(range.low()), low.text())
+                    .label(limits.place(range.high()), high.text()));
         } else if (below < 0 || above > 0) {
             faults.add(Diagnostic.error("value-outside-range", place(definition.value()))
                     .with(name(), value.text(), low.text(), high.text()));
@@ -67,7 +84,7 @@ final class DefinitionReader extends Reader {
     }
 
     private void step(Expression step, Optional<Value> low) {
-        Optional<Value> value = faults.attempt(() -> design.evaluate(step, source));
+        Optional<Value> value = faults.attempt(() -> design.evaluate(step, limits.source()));
         if (value.isEmpty() || low.isEmpty()) {
             return;
         }
@@ -79,11 +96,11 @@ final class DefinitionReader extends Reader {
             String wanted = low.get() instanceof Value.Size
                     ? "a plain number"
                     : low.get().kind();
-            faults.add(Diagnostic.error("wrong-kind", place(step))
+            faults.add(Diagnostic.error("wrong-kind", limits.place(step))
                     .with(wanted, value.get().kind())
-                    .label(place(step), value.get().kind()));
+                    .label(limits.place(step), value.get().kind()));
         } else if (!(((Value.Amount) value.get()).quantity().value() > 0)) {
-            faults.add(Diagnostic.error("not-positive", place(step))
+            faults.add(Diagnostic.error("not-positive", limits.place(step))
                     .with("a step", value.get().text()));
         }
     }

@@ -86,20 +86,20 @@ public final class Definitions {
      */
     public Definitions changed(SourceText source, List<Definition> differences) {
         Definitions changed = this;
-        List<Entry> added = new ArrayList<>();
         for (Definition difference : differences) {
             Entry old = changed.byName.get(difference.name().text());
-            if (old != null) {
-                changed = changed.without(old);
+            Map<String, List<Entry>> cellsThen = new LinkedHashMap<>(changed.cells);
+            Entry entry = new Entry(old == null ? "" : old.cellId(), source, difference, old);
+            List<Entry> cell = new ArrayList<>(cellsThen.getOrDefault(entry.cellId(), List.of()));
+            if (old == null) {
+                cell.add(entry);
+            } else {
+                cell.replaceAll(other -> other.equals(old) ? entry : other);
             }
-            added.add(new Entry("", source, difference));
+            cellsThen.put(entry.cellId(), cell);
+            changed = new Definitions(cellsThen, redefinitions);
         }
-        Map<String, List<Entry>> cellsThen = new LinkedHashMap<>(changed.cells);
-        cellsThen.merge(
-                "",
-                added,
-                (before, more) -> Stream.concat(before.stream(), more.stream()).toList());
-        return new Definitions(cellsThen, redefinitions);
+        return changed;
     }
 
     /** All statements that hold. */

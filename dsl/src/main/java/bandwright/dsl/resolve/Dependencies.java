@@ -13,8 +13,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
+import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.syntax.Groove;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
@@ -29,11 +31,14 @@ final class Dependencies {
     private static final int DIGITS = 16;
 
     private final Definitions definitions;
+    /** Values that stand in for definitions. */
+    private final Map<String, Value> given;
     /** For a part, the names of the statements that change it. */
     private final Map<String, Set<String>> changes = new TreeMap<>();
 
-    Dependencies(Definitions definitions) {
+    Dependencies(Definitions definitions, Map<String, Value> given) {
         this.definitions = definitions;
+        this.given = given;
         for (Entry entry : definitions.entries()) {
             if (entry.statement() instanceof Groove groove) {
                 changed(groove.from(), groove.name());
@@ -93,19 +98,39 @@ final class Dependencies {
     String fingerprint(String name) {
         Set<String> names = new TreeSet<>(of(name));
         names.add(name);
-        return hash(names.stream()
+        Stream<String> said = names.stream()
                 .flatMap(each -> definitions.find(each).stream())
                 .distinct()
-                .map(Entry::text));
+                .map(Entry::text);
+        return hash(Stream.concat(said, given(names::contains)));
     }
 
     /** Of all that makes the ring, title included; what is required, measured or optional does not change a ring. */
     String fingerprint() {
-        return hash(definitions.entries().stream()
+        Stream<String> said = definitions.entries().stream()
                 .filter(entry -> !(entry.statement() instanceof Require
                         || entry.statement() instanceof Measured
                         || entry.statement() instanceof Option))
-                .map(Entry::text));
+                .map(Entry::text);
+        return hash(Stream.concat(said, given(name -> true)));
+    }
+
+    private Stream<String> given(Predicate<String> kept) {
+        return given.entrySet().stream()
+                .filter(value -> kept.test(value.getKey()))
+                .map(value -> value.getKey() + " given as " + exact(value.getValue()));
+    }
+
+    /** All digits of a value: what is shown is rounded, and two values must not pass for one. */
+    private static String exact(Value value) {
+        if (value instanceof Value.Amount amount) {
+            return Double.toHexString(amount.quantity().value())
+                    + amount.quantity().dimension().words();
+        } else if (value instanceof Value.Size size) {
+            return Double.toHexString(size.size().number())
+                    + size.size().system().word();
+        }
+        return value.text();
     }
 
     private static String hash(Stream<String> texts) {

@@ -4,6 +4,8 @@ package bandwright.dsl.resolve;
 import java.util.List;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
@@ -16,8 +18,20 @@ import bandwright.dsl.syntax.Require;
 import bandwright.dsl.syntax.Statement;
 import bandwright.dsl.syntax.Title;
 
-/** A statement that holds until it is replaced, with the cell that made it. */
-public record Entry(String cellId, SourceText source, Statement statement) {
+/**
+ * A statement that holds until it is replaced, with the cell that made it.
+ *
+ * @param limits the definition it stands in for while a question is answered, whose range still holds; else null
+ */
+public record Entry(
+        String cellId,
+        SourceText source,
+        Statement statement,
+        @Nullable Entry limits) {
+    Entry(String cellId, SourceText source, Statement statement) {
+        this(cellId, source, statement, null);
+    }
+
     /** Whether a statement is kept; the others ask, are answered and leave no trace. */
     static boolean isKept(Statement statement) {
         return !Made.by(statement).isEmpty()

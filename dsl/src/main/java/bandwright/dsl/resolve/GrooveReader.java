@@ -64,18 +64,18 @@ final class GrooveReader extends Reader {
     Metal metal(Kind kind) {
         GrooveProperty.Keep keep = block.find(GrooveProperty.Keep.class);
         if (kind == Kind.KEPT_PART && keep != null) {
-            return design.metalNamed(keep.metal(), source);
+            return names.metal(keep.metal(), source);
         }
         Name from = groove.from().get(0);
         return design.through(from, source, () -> {
-            design.partNamed(from, source);
+            names.part(from, source);
             return design.metal(from.text());
         });
     }
 
     private Optional<Section> floor() {
         GrooveProperty.FloorProfile floor = block.find(GrooveProperty.FloorProfile.class);
-        return floor == null ? Optional.empty() : faults.attempt(() -> design.sectionNamed(floor.profile(), source));
+        return floor == null ? Optional.empty() : faults.attempt(() -> names.section(floor.profile(), source));
     }
 
     private double width(Optional<Section> floor) {
@@ -104,7 +104,7 @@ final class GrooveReader extends Reader {
             return Optional.empty();
         }
         double fit = otherwise(block, Property.Word.FIT, Sign.NOT_NEGATIVE, 0);
-        return faults.attempt(() -> design.metalNamed(keep.metal(), source))
+        return faults.attempt(() -> names.metal(keep.metal(), source))
                 .map(metal -> new Groove.Keep(keep.part().text(), metal, fit));
     }
 

@@ -23,13 +23,13 @@ final class ProngsReader extends Reader {
     }
 
     Prongs prongs() {
-        faults.attempt(() -> design.rowNamed(prongs.row(), source));
-        faults.attempt(() -> design.partNamed(prongs.part(), source));
+        faults.attempt(() -> names.row(prongs.row(), source));
+        faults.attempt(() -> names.part(prongs.part(), source));
         double diameter = required(block, Property.Word.DIAMETER, Sign.POSITIVE, "diameter 0.55 mm");
         double rise = required(block, Property.Word.RISE, Sign.POSITIVE, "rise 0.28 mm");
         OptionalDouble root = optional(block, Property.Word.ROOT, Sign.POSITIVE);
         int perGap = perGap();
-        OptionalDouble across = optional(block, Property.Word.ACROSS, Sign.NOT_NEGATIVE);
+        OptionalDouble across = optional(block, Property.Word.ACROSS, perGap == 2 ? Sign.POSITIVE : Sign.NOT_NEGATIVE);
         OptionalDouble reach = optional(block, Property.Word.REACH, Sign.POSITIVE);
         checkAcross(perGap);
         OptionalDouble setHeight = optional(block, Property.Word.SET_HEIGHT, Sign.POSITIVE);

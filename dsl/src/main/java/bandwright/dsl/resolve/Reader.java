@@ -23,15 +23,22 @@ import bandwright.dsl.syntax.Property;
 
 /** Reads the properties of one statement, and gathers all that is wrong with them. */
 abstract class Reader {
+    /** Smaller than this, in mm, a size is nothing; larger than this it belongs to no ring. */
+    private static final double NOTHING_MM = 1e-6;
+
+    private static final double LARGEST_MM = 1000;
+
     final Resolution design;
     final Entry entry;
     final SourceText source;
+    final Names names;
     final Faults faults = new Faults();
 
     Reader(Resolution design, Entry entry) {
         this.design = design;
         this.entry = entry;
         this.source = entry.source();
+        this.names = new Names(design);
     }
 
     final Place place(Node node) {
@@ -66,7 +73,12 @@ abstract class Reader {
             throw new Fault(fault.build());
         }
         Quantity quantity = amount.quantity();
-        if (sign == Sign.POSITIVE && !(quantity.value() > 0)) {
+        boolean isLength = dimension.equals(Dimension.LENGTH);
+        if (isLength && Math.abs(quantity.value()) > LARGEST_MM) {
+            throw new Fault(Diagnostic.error("larger-than-rings", place(expression))
+                    .with(what, quantity.toString(), millimetres(LARGEST_MM))
+                    .build());
+        } else if (sign == Sign.POSITIVE && !(quantity.value() > (isLength ? NOTHING_MM : 0))) {
             throw new Fault(Diagnostic.error("not-positive", place(expression))
                     .with(what, quantity.toString())
                     .build());
@@ -154,15 +166,15 @@ abstract class Reader {
     }
 
     /** The names of parts; none of them twice. */
-    final List<String> parts(List<Name> names) {
-        for (int i = 0; i < names.size(); i++) {
-            Name name = names.get(i);
-            faults.attempt(() -> design.partNamed(name, source));
-            if (names.subList(0, i).stream().anyMatch(other -> other.text().equals(name.text()))) {
+    final List<String> parts(List<Name> parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            Name name = parts.get(i);
+            faults.attempt(() -> names.part(name, source));
+            if (parts.subList(0, i).stream().anyMatch(other -> other.text().equals(name.text()))) {
                 faults.add(Diagnostic.error("part-twice", place(name)).with(name.text()));
             }
         }
-        return names.stream().map(Name::text).toList();
+        return parts.stream().map(Name::text).toList();
     }
 
     static String millimetres(double value) {

@@ -2,7 +2,6 @@
 package bandwright.dsl.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,6 +31,7 @@ import bandwright.dsl.resolve.expression.Scope;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
+import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
@@ -62,7 +62,7 @@ public final class Resolution implements Design, Scope {
         this.definitions = definitions;
         this.measurer = measurer;
         this.given = new LinkedHashMap<>(given);
-        this.dependencies = new Dependencies(definitions);
+        this.dependencies = new Dependencies(definitions, this.given);
         this.faults = new NameFaults(definitions);
         this.order = new PartOrder(definitions);
     }
@@ -81,6 +81,11 @@ public final class Resolution implements Design, Scope {
         Map<String, Value> all = new LinkedHashMap<>(given);
         all.putAll(values);
         return new Resolution(definitions, measurer, all);
+    }
+
+    /** The name of a part, where one must stand; what makes the part must itself be sound. */
+    public String partNamed(Name name, SourceText source) {
+        return new Names(this).part(name, source);
     }
 
     /** All that is wrong with any statement, each once, in the order of the store. Never throws. */
@@ -149,6 +154,14 @@ public final class Resolution implements Design, Scope {
             case PROFILE, BAND, GROOVE, KEPT_PART, COLLAR, PIECE, SEATS, STONE_ROW, PRONGS, OPTION ->
                 throw faults.wrongKind(name, kind, "a value", null);
         };
+    }
+
+    /** The range of a definition, if it is one and has one; throws the fault of a range that cannot be worked out. */
+    public Optional<Handle> handle(String name) {
+        return definitions
+                .find(name)
+                .filter(entry -> entry.statement() instanceof Definition)
+                .flatMap(entry -> new DefinitionReader(this, entry).handle());
     }
 
     @Override
@@ -308,90 +321,11 @@ public final class Resolution implements Design, Scope {
         };
     }
 
-    /** The metal a name stands for where one must stand. */
-    Metal metalNamed(Name name, SourceText source) {
-        Place place = source.place(name.span());
-        if (definitions.kind(name.text()).isEmpty()
-                && builtIn(name.text()).isEmpty()
-                && !given.containsKey(name.text())) {
-            throw faults.unknownMetal(name.text(), place);
-        }
-        Value value = value(name, source);
-        if (value instanceof Value.MetalValue metal) {
-            return metal.metal();
-        }
-        throw wrongKind(value, "a metal", name, source);
-    }
-
-    /** The stone material a name stands for where one must stand. */
-    StoneMaterial stoneNamed(Name name, SourceText source) {
-        Place place = source.place(name.span());
-        if (definitions.kind(name.text()).isEmpty()
-                && builtIn(name.text()).isEmpty()
-                && !given.containsKey(name.text())) {
-            throw faults.unknownStone(name.text(), place);
-        }
-        Value value = value(name, source);
-        if (value instanceof Value.StoneValue stone) {
-            return stone.material();
-        }
-        throw wrongKind(value, "a stone material", name, source);
-    }
-
-    private Fault wrongKind(Value value, String wanted, Name name, SourceText source) {
-        Place place = source.place(name.span());
-        String defined = definedAt(name.text())
-                .map(at -> ", defined in " + at.source().name() + ", line " + at.line())
-                .orElse("");
-        return new Fault(Diagnostic.error("wrong-kind", place)
-                .with(wanted, value.kind())
-                .label(place, value.kind() + defined)
-                .build());
-    }
-
-    /** The profile a name stands for. */
-    Section sectionNamed(Name name, SourceText source) {
-        require(name, source, kind -> kind == Kind.PROFILE, "a profile");
-        return through(name, source, () -> section(name.text()));
-    }
-
-    /** The row a name stands for. */
-    StoneRow rowNamed(Name name, SourceText source) {
-        require(name, source, kind -> kind == Kind.STONE_ROW, "a row of stones");
-        return through(name, source, () -> stoneRow(name.text()));
-    }
-
-    /** The name of a part; what makes the part must itself be sound. */
-    public String partNamed(Name name, SourceText source) {
-        Kind kind = require(name, source, Kind::isPart, "a part");
-        return through(name, source, () -> {
-            if (kind == Kind.BAND) {
-                band(name.text());
-            } else {
-                groove(entry(name.text()).made().get(0).name());
-            }
-            return name.text();
-        });
-    }
-
-    private Kind require(Name name, SourceText source, Predicate<Kind> fits, String wanted) {
-        Place place = source.place(name.span());
-        Optional<Kind> kind = definitions.kind(name.text());
-        if (name.isRing()) {
-            throw new Fault(Diagnostic.error("wrong-kind-of-name", place)
-                    .with(Name.RING, "all parts together", wanted)
-                    .build());
-        } else if (kind.isEmpty()) {
-            List<String> known = new ArrayList<>();
-            for (Kind each : Kind.values()) {
-                known.addAll(fits.test(each) ? definitions.names(each) : List.of());
-            }
-            known.sort(Comparator.naturalOrder());
-            throw faults.undefined(name.text(), place, known);
-        } else if (!fits.test(kind.get())) {
-            throw faults.wrongKind(name.text(), kind.get(), wanted, place);
-        }
-        return kind.get();
+    /** Whether anything at all is known by that name. */
+    boolean isKnown(String name) {
+        return definitions.kind(name).isPresent()
+                || given.containsKey(name)
+                || builtIn(name).isPresent();
     }
 
     /** What a name gives; where that cannot be made, whoever needs it waits, unless both are in one loop. */
@@ -413,7 +347,7 @@ public final class Resolution implements Design, Scope {
                 .build());
     }
 
-    private Entry entry(String name) {
+    Entry entry(String name) {
         return definitions.find(name).orElseThrow(() -> faults.undefined(name, null));
     }
 

@@ -36,7 +36,7 @@ final class SeatsReader extends Reader {
     }
 
     Seats seats() {
-        Optional<StoneRow> row = faults.attempt(() -> design.rowNamed(seats.row(), source));
+        Optional<StoneRow> row = faults.attempt(() -> names.row(seats.row(), source));
         List<String> from = parts(seats.from());
         Optional<Seats.Channel> channel = channel(row);
         double hole = channel.isPresent()

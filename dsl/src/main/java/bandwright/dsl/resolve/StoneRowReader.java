@@ -38,7 +38,7 @@ final class StoneRowReader extends Reader {
     }
 
     StoneRow row() {
-        faults.attempt(() -> design.partNamed(row.part(), source));
+        faults.attempt(() -> names.part(row.part(), source));
         Optional<Stone> stone = stone();
         Arc around = around(block.find(Property.Around.class));
         StoneRow.Spacing spacing = spacing();
@@ -73,7 +73,7 @@ final class StoneRowReader extends Reader {
             return Optional.empty();
         }
         Optional<StoneCut> cut = cut(stone.cut());
-        Optional<StoneMaterial> material = faults.attempt(() -> design.stoneNamed(stone.material(), source));
+        Optional<StoneMaterial> material = faults.attempt(() -> names.stone(stone.material(), source));
         double size = length("stone", stone.size(), Sign.POSITIVE);
         Expression by = stone.by();
         double other = by == null ? size : length("stone", by, Sign.POSITIVE);

@@ -1,6 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
@@ -23,9 +27,6 @@ import bandwright.dsl.quantity.SizeSystem;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The reference ring as a model, with the sizes that tests turn. */
 record HarbourLight(double iso, double width, double side, double height, double stone, double gap) implements Design {
@@ -50,8 +51,8 @@ record HarbourLight(double iso, double width, double side, double height, double
                 new Line(left, new Point(-half, 0))));
         Section section = new Section("dome", HERE, "d-shape", outline, width, height);
         FingerSize size = new FingerSize(SizeSystem.ISO, iso);
-        return List.of(new Band(
-                "shank", HERE, new Finger(size, size), List.of(new Band.Station(section, 0)), metal("shank")));
+        return List.of(
+                new Band("shank", HERE, new Finger(size, size), List.of(new Band.Station(section, 0)), metal("shank")));
     }
 
     @Override

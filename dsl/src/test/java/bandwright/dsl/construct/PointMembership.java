@@ -52,7 +52,8 @@ final class PointMembership {
             b -= Math.floor(b);
             c += stepC;
             c -= Math.floor(c);
-            // Square roots spread the points evenly over the sector; the ring mirrors itself at z = 0 too, but for the collar.
+            // Square roots spread the points evenly over the sector; the ring mirrors itself at z = 0 too, but for the
+            // collar.
             double r = Math.sqrt(low + a * (high - low));
             double theta = b * angle;
             double z = (2 * c - 1) * half;

@@ -1,14 +1,15 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
-
-import bandwright.dsl.geometry.solid.MeshMeasures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import bandwright.dsl.geometry.solid.MeshMeasures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 /**
  * The reference ring's volumes. Origin of the figures: point membership with 480 million low-discrepancy points, three standard
@@ -38,7 +39,9 @@ class ReferenceRingTest {
     @Test
     void meshes_are_closed_and_hold_the_volume_that_is_told() {
         for (Body body : ring.bodies()) {
-            assertThat(MeshMeasures.closednessFault(body.mesh())).as(body.name()).isEmpty();
+            assertThat(MeshMeasures.closednessFault(body.mesh()))
+                    .as(body.name())
+                    .isEmpty();
             assertThat(MeshMeasures.volume(body.mesh()))
                     .as(body.name())
                     .isCloseTo(body.volumeMm3(), withinPercentage(0.005));
@@ -64,7 +67,12 @@ class ReferenceRingTest {
 
     /** Other rings of the family, measured by points; the points err by about half of what is allowed. */
     @ParameterizedTest
-    @CsvSource({"57, 4.6, 1.25, 1.9, 1.5, 0.15", "49, 4, 1.2, 1.8, 1.3, 0.12", "66, 6, 1.4, 2.2, 1.5, 0.2", "60, 3, 1.3, 1.9, 1.6, 0.1"})
+    @CsvSource({
+        "57, 4.6, 1.25, 1.9, 1.5, 0.15",
+        "49, 4, 1.2, 1.8, 1.3, 0.12",
+        "66, 6, 1.4, 2.2, 1.5, 0.2",
+        "60, 3, 1.3, 1.9, 1.6, 0.1"
+    })
     void volumes_agree_with_point_membership(
             double iso, double width, double side, double height, double stone, double gap) {
         HarbourLight design = new HarbourLight(iso, width, side, height, stone, gap);

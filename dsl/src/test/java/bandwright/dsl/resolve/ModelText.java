@@ -71,11 +71,13 @@ final class ModelText {
                     value instanceof Section ? "section" : value.getClass().getSimpleName();
             line(indent, label, label.isEmpty() ? name : "");
             for (RecordComponent part : record.getClass().getRecordComponents()) {
-                value(indent + "  ", part.getName(), read(record, part));
+                if (part.getType() != Place.class) {
+                    value(indent + "  ", part.getName(), read(record, part));
+                }
             }
         } else if (value instanceof Double number) {
             line(indent, label, number(number));
-        } else if (!(value instanceof Place)) {
+        } else {
             line(indent, label, value.toString());
         }
     }
@@ -85,9 +87,6 @@ final class ModelText {
     }
 
     private static Object read(Record record, RecordComponent part) {
-        if (part.getType() == Place.class) {
-            return new Place(new bandwright.dsl.source.SourceText("", ""), new bandwright.dsl.source.Span(0, 0));
-        }
         try {
             part.getAccessor().setAccessible(true);
             return part.getAccessor().invoke(record);

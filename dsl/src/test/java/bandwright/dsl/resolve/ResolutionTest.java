@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -32,6 +33,7 @@ import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
+import bandwright.dsl.syntax.Definition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -205,6 +207,18 @@ class ResolutionTest {
     }
 
     @Test
+    void a_definition_with_a_range_is_a_handle() {
+        Resolution design = design(new SourceText("cell 1", "a = US 7 between US 4 and US 10 step 1/2\nb = 2 mm"));
+
+        assertThat(design.handle("a")).hasValueSatisfying(handle -> {
+            assertThat(handle.low().text()).isEqualTo("US 4");
+            assertThat(handle.high().text()).isEqualTo("US 10");
+            assertThat(handle.step()).map(Value::text).contains("0.5");
+        });
+        assertThat(design.handle("b")).isEmpty();
+    }
+
+    @Test
     void what_is_not_there_yet_is_waiting_and_no_error() {
         List<Diagnostic> told = told(new SourceText("cell 1", "a = breadth + 1 mm\nbredth = 3 mm\nb = a"));
 
@@ -229,6 +243,70 @@ class ResolutionTest {
         assertThat(after.fingerprint("b")).isNotEqualTo(before.fingerprint("b")).hasSize(16);
         assertThat(after.fingerprint("c")).isEqualTo(before.fingerprint("c"));
         assertThat(after.fingerprint()).isNotEqualTo(before.fingerprint());
+    }
+
+    @Test
+    void other_values_give_another_fingerprint() {
+        Resolution design = design(new SourceText("cell 1", "a = 4 mm\nb = a * 2\nc = 1"));
+        Resolution wider = design.withValues(Map.of("a", new Value.Amount(Quantity.millimetres(4.00001))));
+
+        assertThat(wider.fingerprint()).isNotEqualTo(design.fingerprint());
+        assertThat(wider.fingerprint("b")).isNotEqualTo(design.fingerprint("b"));
+        assertThat(wider.fingerprint("c")).isEqualTo(design.fingerprint("c"));
+    }
+
+    @Test
+    void a_definition_in_a_question_keeps_the_range_of_the_one_it_stands_for() {
+        Definitions definitions = cell(new SourceText("cell 1", "a = 4 mm between 3 mm and 5 mm\nb = a * 2"))
+                .definitions();
+        SourceText question = new SourceText("cell 2", "a = 4.5 mm\n");
+        Definition narrow =
+                (Definition) RingParser.parse(question).cell().statements().get(0);
+
+        Resolution asked = new Resolution(definitions.changed(question, List.of(narrow)), new StubMeasurer());
+        assertThat(asked.valueOf("b").text()).isEqualTo("9 mm");
+        SourceText further = new SourceText("cell 3", "a = 9 mm");
+        Definition wide =
+                (Definition) RingParser.parse(further).cell().statements().get(0);
+        assertThat(new Resolution(definitions.changed(further, List.of(wide)), new StubMeasurer()).problems())
+                .extracting(Diagnostic::code)
+                .containsExactly("value-outside-range", "waits");
+    }
+
+    /** Words of sound and unsound texts, changed at random: whatever stands there, it is told and never thrown. */
+    @Test
+    void no_text_that_parses_makes_resolving_fail() {
+        Random random = new Random(7);
+        List<String> words = new ArrayList<>();
+        List<String> texts = new ArrayList<>();
+        for (GoldenFiles.Case input : GoldenFiles.cases("resolve")) {
+            texts.add(input.text());
+            words.addAll(List.of(input.text().split("(?<=\\W)|(?=\\W)")));
+        }
+        words.addAll(List.of("0", "1/3", "900", "100000", "0.00001", "ring", "US", "%", "deg"));
+        int resolved = 0;
+        for (int i = 0; i < 1500; i++) {
+            List<String> text = new ArrayList<>(
+                    List.of(texts.get(random.nextInt(texts.size())).split("(?<=\\W)|(?=\\W)")));
+            for (int change = 0; change <= random.nextInt(4); change++) {
+                text.set(random.nextInt(text.size()), words.get(random.nextInt(words.size())));
+            }
+            SourceText source = new SourceText("cell 1", String.join("", text));
+            Definitions.Change change =
+                    Definitions.EMPTY.with("1", source, RingParser.parse(source).cell());
+            resolved += change.definitions().names().isEmpty() ? 0 : 1;
+            Resolution design = new Resolution(change.definitions(), new StubMeasurer());
+            List<Diagnostic> problems = design.problems();
+            assertThat(PlainRenderer.render(problems)).as(source.text()).isNotNull();
+            for (String part : design.parts()) {
+                try {
+                    assertThat(design.metal(part)).isNotNull();
+                } catch (Fault fault) {
+                    assertThat(fault.diagnostics()).as(source.text()).isNotEmpty();
+                }
+            }
+        }
+        assertThat(resolved).isGreaterThan(750);
     }
 
     private static SourceText harbourLight() throws IOException {

@@ -18,7 +18,7 @@ import bandwright.dsl.geometry.plane.Point;
  */
 public final class FormDrawing {
     /** Shorter than this, in mm, a line is none. */
-    private static final double NOTHING_MM = 1e-9;
+    private static final double NOTHING_MM = 1e-6;
 
     private final Form form;
     private final Map<String, Double> sizes;
@@ -180,7 +180,7 @@ public final class FormDrawing {
 
     private Optional<List<Curve>> rounded(List<Curve> sharp, double radius) {
         Optional<List<Curve>> rounded = Optional.of(sharp);
-        if (radius > 0) {
+        if (radius > NOTHING_MM) {
             for (Point corner : corners) {
                 rounded = rounded.flatMap(curvesSoFar -> CornerRounding.round(curvesSoFar, corner, radius));
             }
