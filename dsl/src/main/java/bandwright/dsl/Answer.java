@@ -1,9 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
-import org.jspecify.annotations.Nullable;
 
 /** What a statement that asks gets: data that any front end can show. */
 public sealed interface Answer {
@@ -71,7 +72,9 @@ public sealed interface Answer {
             if (trouble != null) {
                 sentence.append(" (").append(trouble).append(')');
             }
-            return because == null ? sentence.toString() : sentence.append(" because ").append(because).toString();
+            return because == null
+                    ? sentence.toString()
+                    : sentence.append(" because ").append(because).toString();
         }
     }
 }

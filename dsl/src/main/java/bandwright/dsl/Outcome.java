@@ -1,8 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
-import bandwright.dsl.diagnostic.Diagnostic;
 import java.util.List;
+
+import bandwright.dsl.diagnostic.Diagnostic;
 
 /**
  * What running a cell gave.

@@ -1,9 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
-import bandwright.dsl.diagnostic.Diagnostic;
 import java.util.List;
+
 import org.jspecify.annotations.Nullable;
+
+import bandwright.dsl.diagnostic.Diagnostic;
 
 /**
  * The numbers of a design, units in the names.

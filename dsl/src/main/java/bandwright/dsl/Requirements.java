@@ -1,6 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -11,11 +18,6 @@ import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.syntax.Require;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Judges conditions: passed or failed, and by how much. */
 final class Requirements {
@@ -31,7 +33,8 @@ final class Requirements {
         try {
             Value value = design.evaluate(require.condition(), source);
             if (!(value instanceof Value.Truth truth)) {
-                return new Answer.Requirement(text, false, null, because, "it is " + value.kind() + ", not true or false");
+                return new Answer.Requirement(
+                        text, false, null, because, "it is " + value.kind() + ", not true or false");
             }
             return new Answer.Requirement(
                     text, truth.holds(), margin(design, require.condition(), source), because, null);

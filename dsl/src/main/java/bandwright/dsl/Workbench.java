@@ -1,6 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -17,11 +24,6 @@ import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Statement;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A design in progress. Immutable: running a cell gives another workbench. Serves one thread at a time; workbenches that come
@@ -148,7 +150,8 @@ public final class Workbench {
         }
         List<Statement> statements = parsed.cell().statements();
         if (statements.size() != 1 || !(statements.get(0) instanceof Definition definition)) {
-            return refused(Diagnostic.error("given-no-value", null).with(text.text()).build());
+            return refused(
+                    Diagnostic.error("given-no-value", null).with(text.text()).build());
         }
         Place named = text.place(definition.name().span());
         if (definitions.kind(definition.name().text()).orElse(null) != Kind.DEFINITION) {
@@ -156,20 +159,20 @@ public final class Workbench {
                     Diagnostic.error("given-unknown-name", named).with(name);
             List<String> known = definitions.names(Kind.DEFINITION);
             List<String> near = NearNames.nearest(name, known);
-            return refused((near.isEmpty()
-                            ? unknown.expected(String.join(", ", known))
-                            : unknown.suggest(named, near.get(0)))
-                    .build());
+            return refused(
+                    (near.isEmpty() ? unknown.expected(String.join(", ", known)) : unknown.suggest(named, near.get(0)))
+                            .build());
         }
         Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop);
         try {
             Value old = design.valueOf(name);
             Value given = next.design.valueOf(name);
             if (!old.kind().equals(given.kind())) {
-                return refused(
-                        Diagnostic.error("given-wrong-kind", text.place(definition.value().span()))
-                                .with(name, old.kind(), given.kind())
-                                .build());
+                return refused(Diagnostic.error(
+                                "given-wrong-kind",
+                                text.place(definition.value().span()))
+                        .with(name, old.kind(), given.kind())
+                        .build());
             }
         } catch (Fault fault) {
             return new Outcome(this, fault.diagnostics(), List.of());

@@ -1,12 +1,14 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.geometry.operation.ThinnestWall;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshMeasures;
-import java.util.Optional;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /** A part as a body. Its volume is known at once; the closed mesh and the thinnest wall are made when first asked for. */
 public record Body(PartSection section, Shape shape) {
@@ -65,7 +67,8 @@ public record Body(PartSection section, Shape shape) {
 
         synchronized Optional<ThinnestWall.Wall> wall() {
             if (!wallKnown) {
-                wall = ThinnestWall.of(sample.isEmpty() ? mesh() : sample, mesh()).orElse(null);
+                wall = ThinnestWall.of(sample.isEmpty() ? mesh() : sample, mesh())
+                        .orElse(null);
                 wallKnown = true;
             }
             return Optional.ofNullable(wall);

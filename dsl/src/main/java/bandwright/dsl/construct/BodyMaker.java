@@ -1,6 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToIntFunction;
+
 import bandwright.dsl.geometry.operation.Revolution;
 import bandwright.dsl.geometry.operation.SolidBoolean;
 import bandwright.dsl.geometry.operation.Wedge;
@@ -8,9 +12,6 @@ import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 import bandwright.dsl.geometry.solid.MeshMeasures;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.ToIntFunction;
 
 /**
  * Makes a part's body from its cross-section and the features cut from it and added to it.
@@ -59,9 +60,7 @@ final class BodyMaker {
         double angle = StrictMath.PI / folds;
         int perWedge = Math.max(2, (FACETS + 2 * folds - 1) / (2 * folds));
         double step = angle / perWedge;
-        Mesh base = folds == 1
-                ? revolution.ring(2 * perWedge)
-                : revolution.sector(step, -2, perWedge + 1, endFace);
+        Mesh base = folds == 1 ? revolution.ring(2 * perWedge) : revolution.sector(step, -2, perWedge + 1, endFace);
         return Wedge.of(shape(base, -2 * step, angle + 2 * step), folds);
     }
 

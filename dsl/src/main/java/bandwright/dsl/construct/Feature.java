@@ -1,10 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.List;
+
 import bandwright.dsl.geometry.operation.Turning;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.solid.Mesh;
-import java.util.List;
 
 /**
  * One turned shape placed many times: the seat of every stone of a row, or its pins.

@@ -1,11 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.List;
+
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Groove;
-import java.util.List;
 
 /** What can go wrong when a groove is cut, told with the numbers. */
 final class GrooveFaults {
@@ -42,7 +43,7 @@ final class GrooveFaults {
     }
 
     static Fault notYet(Groove groove, String what) {
-        return new Fault(List.of(
-                Diagnostic.error("not-yet", groove.place()).with(what).build()));
+        return new Fault(
+                List.of(Diagnostic.error("not-yet", groove.place()).with(what).build()));
     }
 }

@@ -1,6 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
@@ -10,8 +13,6 @@ import bandwright.dsl.geometry.plane.RegionBoolean;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Section;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The tool of a full groove as a cross-section: its floor, its walls, open towards the outside (towards the finger for an

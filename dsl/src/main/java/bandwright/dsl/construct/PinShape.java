@@ -1,12 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Prongs;
-import java.util.ArrayList;
-import java.util.List;
 
 /** A pin as cast: a straight shank with a half-sphere on top. */
 final class PinShape {

@@ -1,6 +1,17 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
@@ -10,15 +21,6 @@ import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.ToIntFunction;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A design as bodies and places. Each thing is worked out when it is first asked for and kept; what cannot be made throws the
@@ -94,13 +96,11 @@ public final class Ring {
                 rows.add(layout(prongs.row()));
             }
         }
-        Workshop.Recipe recipe = new Workshop.Recipe(
-                section.region(), cuts, additions, Symmetry.folds(List.copyOf(rows)));
+        Workshop.Recipe recipe =
+                new Workshop.Recipe(section.region(), cuts, additions, Symmetry.folds(List.copyOf(rows)));
         return new Body(
                 section,
-                workshop.shape(
-                        recipe,
-                        () -> new BodyMaker(recipe, faces(section), surfaces.number("", "end")).make()));
+                workshop.shape(recipe, () -> new BodyMaker(recipe, faces(section), surfaces.number("", "end")).make()));
     }
 
     /** A collar or a piece is cut with the part that it came from. */
@@ -145,18 +145,15 @@ public final class Ring {
         }
         List<StoneLayout.Line> lines = new ArrayList<>();
         for (double across : row.acrossMm()) {
-            SurfaceLine surface = SurfaceLine.outer(band.stations().get(0).section().outline(), across)
+            SurfaceLine surface = SurfaceLine.outer(
+                            band.stations().get(0).section().outline(), across)
                     .orElseThrow(() -> new Fault(Diagnostic.error("stone-off-part", row.place())
                             .with(row.name(), row.part(), Lengths.text(width), Lengths.text(metal.width()))
                             .build()));
             double out = row.upright() ? 1 : surface.outFacing();
             double along = row.upright() ? 0 : surface.acrossFacing();
             lines.add(new StoneLayout.Line(
-                    across - row.sinkMm() * along,
-                    inner + surface.height() - row.sinkMm() * out,
-                    out,
-                    along,
-                    0));
+                    across - row.sinkMm() * along, inner + surface.height() - row.sinkMm() * out, out, along, 0));
         }
         StoneLayout layout = StoneLayout.lay(row, lines);
         if (layout.perLine() < 1) {
@@ -225,10 +222,8 @@ public final class Ring {
     /** Whether a part is a body of revolution: no seat is cut from it and no pin added. */
     public boolean isTurned(String part) {
         PartSection section = section(part);
-        return design.seats().stream()
-                        .noneMatch(seats -> seats.from().contains(part) || isOffcut(section, seats))
-                && design.prongs().stream()
-                        .noneMatch(prongs -> prongs.part().equals(part));
+        return design.seats().stream().noneMatch(seats -> seats.from().contains(part) || isOffcut(section, seats))
+                && design.prongs().stream().noneMatch(prongs -> prongs.part().equals(part));
     }
 
     /** Offset of the pins from their row's line, mm. */

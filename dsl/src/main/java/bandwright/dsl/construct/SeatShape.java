@@ -1,14 +1,15 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.material.BrilliantProportions;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Seats;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The tool that cuts a seat: hole, cone, bore, from the finger outwards along the stone's axis. */
 final class SeatShape {
@@ -29,11 +30,6 @@ final class SeatShape {
         }
         double stone = layout.row().size().lengthMm() / 2;
         double hole = seats.holeMm() / 2;
-        if (hole >= stone) {
-            throw new Fault(Diagnostic.error("hole-too-wide", seats.place())
-                    .with(seats.name(), Lengths.text(seats.holeMm()), Lengths.text(2 * stone))
-                    .build());
-        }
         double bearing = seats.bearingMm().orElse((stone - hole) * StrictMath.tan(pavilionAngle()));
         List<Feature.Axis> axes = new ArrayList<>();
         double deepest = 0;

@@ -1,6 +1,15 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
@@ -10,13 +19,6 @@ import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Groove;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The cross-sections of all parts, grooves cut: bands first, then what each groove keeps, leaves and parts off. A groove
@@ -119,8 +121,11 @@ public final class Sections {
                 if (band == null || !other.from().contains(name)) {
                     continue;
                 }
-                Region metal = RegionBoolean.intersection(metal(band), GrooveShape.of(groove, band).tool());
-                if (!RegionBoolean.intersection(metal, GrooveShape.of(other, band).tool()).isEmpty()) {
+                Region metal = RegionBoolean.intersection(
+                        metal(band), GrooveShape.of(groove, band).tool());
+                if (!RegionBoolean.intersection(
+                                metal, GrooveShape.of(other, band).tool())
+                        .isEmpty()) {
                     throw GrooveFaults.keptTwice(groove, other.name());
                 }
             }
@@ -161,7 +166,8 @@ public final class Sections {
             return;
         }
         List<Region.Piece> ordered = new ArrayList<>(rest.pieces());
-        ordered.sort(Comparator.comparingDouble(piece -> piece.moments().centroid().x()));
+        ordered.sort(
+                Comparator.comparingDouble(piece -> piece.moments().centroid().x()));
         parts.remove(part.name());
         for (int i = 0; i < pieces; i++) {
             add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))), part.metal());

@@ -1,11 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
-import bandwright.dsl.material.StoneCut;
-import bandwright.dsl.model.StoneRow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.model.StoneRow;
 
 /**
  * Where the stones of a row stand.
@@ -30,8 +31,7 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
      * @param axisAcross across part of it
      * @param firstRadians angle of the first stone
      */
-    public record Line(
-            double across, double girdleRadius, double axisOut, double axisAcross, double firstRadians) {}
+    public record Line(double across, double girdleRadius, double axisOut, double axisAcross, double firstRadians) {}
 
     /** A single stone: its line and its angle in radians. */
     public record Place(Line line, double angle) {}
@@ -88,9 +88,7 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
         double along = row.size().lengthMm() / 2 * cosine;
         double tilted = row.size().widthMm() / 2 * sine * line.axisAcross;
         boolean cornered = row.cut() == StoneCut.PRINCESS || row.cut() == StoneCut.BAGUETTE;
-        double reach = cornered
-                ? Math.abs(along) + Math.abs(tilted)
-                : Math.sqrt(along * along + tilted * tilted);
+        double reach = cornered ? Math.abs(along) + Math.abs(tilted) : Math.sqrt(along * along + tilted * tilted);
         return 2 * (line.girdleRadius * sine - reach);
     }
 
@@ -128,7 +126,8 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
             count = (int) Math.floor(TURN / step + 1e-9);
         }
         double step = TURN / Math.max(1, count);
-        return new StoneLayout(row, placed(row, unplaced, radians(row.around().centredDegrees()), step), count, step, true);
+        return new StoneLayout(
+                row, placed(row, unplaced, radians(row.around().centredDegrees()), step), count, step, true);
     }
 
     private static StoneLayout arc(StoneRow row, List<Line> unplaced) {

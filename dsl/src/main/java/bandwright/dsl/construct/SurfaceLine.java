@@ -1,15 +1,17 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.List;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
-import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The outer (or inner) surface of a cross-section at one place across: its height and the way it faces.

@@ -1,12 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
-import bandwright.dsl.geometry.plane.Region;
-import bandwright.dsl.model.Design;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+
+import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.model.Design;
 
 /**
  * Makes rings and remembers the bodies it made, by what they were made from: a change of title, metal or price makes none

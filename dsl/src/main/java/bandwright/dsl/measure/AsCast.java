@@ -1,6 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
+import java.util.List;
+import java.util.Optional;
+
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
@@ -8,8 +11,6 @@ import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
-import java.util.List;
-import java.util.Optional;
 
 /** A design as it comes from the caster: without what is cut at the bench. */
 record AsCast(Design finished) implements Design {

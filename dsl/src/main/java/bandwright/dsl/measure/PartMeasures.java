@@ -1,12 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
+import java.util.Optional;
+
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.geometry.operation.ThinnestWall;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.solid.MeshMeasures;
-import java.util.Optional;
 
 /** Measures of a part of a ring. */
 public final class PartMeasures {

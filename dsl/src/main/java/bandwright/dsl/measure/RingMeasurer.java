@@ -1,6 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -11,9 +15,6 @@ import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.expression.Measurer;
 import bandwright.dsl.resolve.expression.Value;
-import java.util.List;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 
 /** Answers the language's measures: {@code weight(shank)}, {@code gap(lights)}. */
 public final class RingMeasurer implements Measurer {
@@ -36,18 +37,15 @@ public final class RingMeasurer implements Measurer {
 
     @Override
     public List<String> words() {
-        return Stream.concat(OF_PARTS.stream(), OF_ROWS.stream())
-                .sorted()
-                .toList();
+        return Stream.concat(OF_PARTS.stream(), OF_ROWS.stream()).sorted().toList();
     }
 
     @Override
     public Value measure(String word, String subject, List<String> modifiers, Design design) {
         for (String modifier : modifiers) {
             if (!modifier.equals(PATTERN)) {
-                throw new Fault(Diagnostic.error("unknown-stage", null)
-                        .with(modifier)
-                        .build());
+                throw new Fault(
+                        Diagnostic.error("unknown-stage", null).with(modifier).build());
             }
         }
         Ring ring = workshop.ring(modifiers.contains(PATTERN) ? new AsCast(design) : design);
@@ -91,21 +89,22 @@ public final class RingMeasurer implements Measurer {
                 ring.sections().stream().map(section -> section.name()).toList();
         ToDoubleFunction<String> value = part -> ofPart(word, ring, part).value();
         Quantity kind = ofPart(word, ring, parts.get(0));
-        double result =
-                switch (word) {
-                    case "wall" -> parts.stream().mapToDouble(value).min().orElse(0);
-                    case "width" -> ring.sections().stream()
-                            .map(section -> section.region().bounds())
-                            .reduce(Bounds.NONE, Bounds::with)
-                            .width();
-                    case "height" -> ring.sections().stream()
-                            .map(section -> section.region().bounds())
-                            .reduce(Bounds.NONE, Bounds::with)
-                            .height();
-                    case "density" -> ofRing("weight", ring).value()
-                            / ofRing("volume", ring).value();
-                    default -> parts.stream().mapToDouble(value).sum();
-                };
+        double result = switch (word) {
+            case "wall" -> parts.stream().mapToDouble(value).min().orElse(0);
+            case "width" ->
+                ring.sections().stream()
+                        .map(section -> section.region().bounds())
+                        .reduce(Bounds.NONE, Bounds::with)
+                        .width();
+            case "height" ->
+                ring.sections().stream()
+                        .map(section -> section.region().bounds())
+                        .reduce(Bounds.NONE, Bounds::with)
+                        .height();
+            case "density" ->
+                ofRing("weight", ring).value() / ofRing("volume", ring).value();
+            default -> parts.stream().mapToDouble(value).sum();
+        };
         return new Quantity(result, kind.dimension(), kind.shown());
     }
 

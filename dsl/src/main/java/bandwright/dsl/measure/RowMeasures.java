@@ -14,8 +14,7 @@ public final class RowMeasures {
 
     public RowMeasures(Ring ring, String row) {
         this.layout = ring.layout(row);
-        this.innerRadiusMm =
-                ring.section(layout.row().part()).band().finger().innerRadiusMm();
+        this.innerRadiusMm = ring.section(layout.row().part()).band().finger().innerRadiusMm();
     }
 
     public StoneRow row() {

@@ -1,15 +1,16 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import bandwright.dsl.geometry.plane.Outline;
-import bandwright.dsl.geometry.plane.Point;
-import bandwright.dsl.geometry.plane.Region;
-import bandwright.dsl.geometry.solid.Mesh;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+
+import bandwright.dsl.geometry.plane.Outline;
+import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.geometry.solid.Mesh;
 
 /**
  * The cut through a closed body by the half-plane from the z axis at an angle, as a region: its x is z, its y the distance from

@@ -1,6 +1,20 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToIntFunction;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Moments;
 import bandwright.dsl.geometry.plane.Outline;
@@ -8,18 +22,6 @@ import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.ToIntFunction;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
  * Turns a plane region about the z axis. The region's x is z, its y the distance from the axis; facets stand for circles.
@@ -179,7 +181,8 @@ public final class Revolution {
             boolean clockwise = (corners[1].x - corners[0].x) * (corners[2].y - corners[0].y)
                             - (corners[1].y - corners[0].y) * (corners[2].x - corners[0].x)
                     < 0;
-            // Seen along growing angle the region is counter-clockwise with x to z and y outwards: the first end faces back.
+            // Seen along growing angle the region is counter-clockwise with x to z and y outwards: the first end faces
+            // back.
             int b = clockwise ? v[2] : v[1];
             int c = clockwise ? v[1] : v[2];
             builder.triangle(v[0], c, b, surface);
@@ -191,7 +194,8 @@ public final class Revolution {
     private static LinearRing ring(Ring ring) {
         Coordinate[] coordinates = new Coordinate[ring.points.size() + 1];
         for (int i = 0; i < ring.points.size(); i++) {
-            coordinates[i] = new Coordinate(ring.points.get(i).x(), ring.points.get(i).y());
+            coordinates[i] =
+                    new Coordinate(ring.points.get(i).x(), ring.points.get(i).y());
         }
         coordinates[coordinates.length - 1] = coordinates[0];
         return FACTORY.createLinearRing(Arrays.copyOf(coordinates, coordinates.length));

@@ -1,11 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import bandwright.dsl.geometry.solid.Mesh;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
+
+import bandwright.dsl.geometry.solid.Mesh;
 
 /**
  * The thinnest wall of a body: the shortest straight way through it between two faces whose normals are more than 135° apart.

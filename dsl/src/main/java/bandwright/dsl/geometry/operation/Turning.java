@@ -1,10 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
+import java.util.List;
+
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
-import java.util.List;
 
 /**
  * Turned bodies, as from a lathe: a line of points (along the axis, away from it) swept round an axis of its own, closed by a

@@ -1,12 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
-import bandwright.dsl.geometry.solid.Mesh;
-import bandwright.dsl.geometry.solid.MeshBuilder;
-import bandwright.dsl.geometry.solid.MeshMeasures;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+
+import bandwright.dsl.geometry.solid.Mesh;
+import bandwright.dsl.geometry.solid.MeshBuilder;
+import bandwright.dsl.geometry.solid.MeshMeasures;
 
 /**
  * The part of a body between two half-planes through the z axis, from which the whole body follows by mirroring and turning.
@@ -54,8 +55,7 @@ public final class Wedge {
             return new Wedge(mesh, side, folds);
         }
         Clip first = new Clip(body, new byte[body.vertexCount()], 0, 1, ON_FIRST);
-        Clip second =
-                new Clip(first.mesh(), first.side(), StrictMath.sin(angle), -StrictMath.cos(angle), ON_SECOND);
+        Clip second = new Clip(first.mesh(), first.side(), StrictMath.sin(angle), -StrictMath.cos(angle), ON_SECOND);
         return new Wedge(second.mesh(), second.side(), folds);
     }
 
@@ -182,8 +182,7 @@ public final class Wedge {
                 return;
             }
             if (!below) {
-                builder.triangle(
-                        kept[corners[3 * t]], kept[corners[3 * t + 1]], kept[corners[3 * t + 2]], surface);
+                builder.triangle(kept[corners[3 * t]], kept[corners[3 * t + 1]], kept[corners[3 * t + 2]], surface);
                 return;
             }
             int[] ring = new int[4];

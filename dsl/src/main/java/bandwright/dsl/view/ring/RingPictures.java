@@ -1,15 +1,16 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.ring;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.render.Camera;
 import bandwright.dsl.view.render.Renderer;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 /** Shaded pictures of a ring or its parts. */
 public final class RingPictures {
@@ -38,8 +39,8 @@ public final class RingPictures {
         }
         for (StoneRow row : ring.design().stoneRows()) {
             if (parts.contains(row.part())) {
-                seen.add(ring.layout(row.name()).count() + " stones, " + row.cut().word() + " "
-                        + row.material().name());
+                seen.add(ring.layout(row.name()).count() + " stones, "
+                        + row.cut().word() + " " + row.material().name());
             }
         }
         return "Picture of "

@@ -1,6 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.ring;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.joml.Vector3d;
+
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
@@ -10,11 +17,6 @@ import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.view.render.Finish;
 import bandwright.dsl.view.render.Scene;
 import bandwright.dsl.view.render.StoneModel;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.joml.Vector3d;
 
 /** A ring, or some of its parts, as a scene for the renderer. */
 public final class RingScene {

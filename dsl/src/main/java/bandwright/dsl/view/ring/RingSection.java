@@ -1,6 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.ring;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
@@ -23,9 +27,6 @@ import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.StoneSideView;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 /** The cut through a ring at an angle, as data for a drawing. */
 public final class RingSection {
@@ -59,7 +60,8 @@ public final class RingSection {
         }
         String angle = QuantityFormat.format(Quantity.degrees(degrees));
         List<Section.Dimension> dimensions = dimensions();
-        StringBuilder description = new StringBuilder("Cross-section at ").append(angle).append(": ");
+        StringBuilder description =
+                new StringBuilder("Cross-section at ").append(angle).append(": ");
         drawn.forEach(part -> description
                 .append(part.name())
                 .append(" in ")
@@ -92,7 +94,8 @@ public final class RingSection {
                 boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
                 if (row.cut() == StoneCut.ROUND
                         && ahead
-                        && Math.abs(off) * place.line().girdleRadius() < 0.01 * row.size().lengthMm()
+                        && Math.abs(off) * place.line().girdleRadius()
+                                < 0.01 * row.size().lengthMm()
                         && Math.abs(place.line().axisAcross()) < 1e-9) {
                     stones.add(new Section.Silhouette(
                             row.name(),
@@ -100,8 +103,7 @@ public final class RingSection {
                                     row.size().lengthMm(),
                                     BrilliantProportions.REFERENCE.withGirdlePercent(100 * row.girdleShare()),
                                     new Point(
-                                            place.line().across(),
-                                            place.line().girdleRadius() - inner))));
+                                            place.line().across(), place.line().girdleRadius() - inner))));
                 }
             }
         }

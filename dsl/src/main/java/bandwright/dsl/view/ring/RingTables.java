@@ -1,6 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.ring;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.material.DiamondSieve;
@@ -17,11 +23,6 @@ import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.quantity.SizeSystem;
 import bandwright.dsl.view.Table;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What {@code show} shows as a table. */
 public final class RingTables {
