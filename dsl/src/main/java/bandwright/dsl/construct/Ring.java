@@ -8,13 +8,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToIntFunction;
 
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
+import bandwright.dsl.geometry.plane.Outline;
+import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
@@ -66,21 +67,44 @@ public final class Ring {
         return section;
     }
 
-    /** Bodies of all parts, in the order in which they are made. */
+    /** Bodies of all parts, in the order in which they are made; each is worked out on a core of its own. */
     public List<Body> bodies() {
+        List<Work> work = new ArrayList<>();
+        for (PartSection section : sections()) {
+            if (!bodies.containsKey(section.name())) {
+                work.add(work(section));
+            }
+        }
+        work.parallelStream()
+                .map(Work::body)
+                .toList()
+                .forEach(body -> bodies.put(body.name(), body));
         return sections().stream().map(section -> body(section.name())).toList();
     }
 
     public Body body(String part) {
         Body known = bodies.get(part);
         if (known == null) {
-            known = make(section(part));
+            known = work(section(part)).body();
             bodies.put(part, known);
         }
         return known;
     }
 
-    private Body make(PartSection section) {
+    /** All that is needed to make a part's body, gathered so that making it touches nothing shared but the workshop. */
+    private record Work(Workshop workshop, PartSection section, Workshop.Recipe recipe, Map<Curve, Integer> faces, int end) {
+        Body body() {
+            return new Body(
+                    section, workshop.shape(recipe, () -> new BodyMaker(recipe, curve -> face(curve), end).make()));
+        }
+
+        private int face(Curve curve) {
+            Integer number = faces.get(curve);
+            return number == null ? end : number;
+        }
+    }
+
+    private Work work(PartSection section) {
         List<Feature> cuts = new ArrayList<>();
         List<Feature> additions = new ArrayList<>();
         Set<StoneLayout> rows = new LinkedHashSet<>();
@@ -98,9 +122,7 @@ public final class Ring {
         }
         Workshop.Recipe recipe =
                 new Workshop.Recipe(section.region(), cuts, additions, Symmetry.folds(List.copyOf(rows)));
-        return new Body(
-                section,
-                workshop.shape(recipe, () -> new BodyMaker(recipe, faces(section), surfaces.number("", "end")).make()));
+        return new Work(workshop, section, recipe, faces(section), surfaces.number("", "end"));
     }
 
     /** A collar or a piece is cut with the part that it came from. */
@@ -110,10 +132,19 @@ public final class Ring {
                 && !section.name().equals(section.band().name());
     }
 
-    private ToIntFunction<Curve> faces(PartSection section) {
+    /** A number for what each curve of a section sweeps. */
+    private Map<Curve, Integer> faces(PartSection section) {
         Map<Curve, Integer> numbers = new LinkedHashMap<>();
-        return curve -> numbers.computeIfAbsent(
-                curve, key -> surfaces.number(section.band().name(), "face " + (numbers.size() + 1)));
+        for (Region.Piece piece : section.region().pieces()) {
+            List<Outline> outlines = new ArrayList<>(List.of(piece.outer()));
+            outlines.addAll(piece.holes());
+            for (Outline outline : outlines) {
+                for (Curve curve : outline.curves()) {
+                    numbers.put(curve, surfaces.number(section.name(), "face " + (numbers.size() + 1)));
+                }
+            }
+        }
+        return numbers;
     }
 
     public StoneLayout layout(String row) {

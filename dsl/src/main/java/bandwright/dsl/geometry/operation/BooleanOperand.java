@@ -15,11 +15,12 @@ final class BooleanOperand {
     /** Sum of the normals of the faces at each vertex, by area: the way in which the vertex is imagined displaced. */
     final double[] normals;
 
-    BooleanOperand(Mesh mesh) {
+    /** @param other what it will be combined with: only faces near that are put into the tree */
+    BooleanOperand(Mesh mesh, Mesh other) {
         this.mesh = mesh;
         this.p = mesh.positions();
         this.edges = HalfEdges.of(mesh);
-        this.tree = BoxTree.ofTriangles(mesh);
+        this.tree = BoxTree.ofTriangles(mesh, other);
         this.normals = normals(mesh);
     }
 

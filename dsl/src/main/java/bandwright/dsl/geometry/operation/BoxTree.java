@@ -6,41 +6,63 @@ import java.util.function.IntConsumer;
 import bandwright.dsl.geometry.solid.Mesh;
 
 /**
- * A tree of upright boxes round the triangles of a mesh: a complete binary tree over the triangles, split at the middle of
- * the longest side of the box of their centres. Building takes n log n, a query the log of n and what it finds.
+ * A tree of upright boxes round the triangles of a mesh: a complete binary tree over the triangles, halved across
+ * the longest side of the box round them. Building takes n log n, a query the log of n and what it finds.
  */
 final class BoxTree {
-    private static final int LEAF = 4;
+    private static final int LEAF = 8;
 
     private final double[] boxes;
     private final int[] order;
     private final double[] nodeBoxes;
     private final int size;
+    private final int leafNodes;
 
-    private BoxTree(double[] boxes) {
+    private BoxTree(double[] boxes, int[] items, int count) {
         this.boxes = boxes;
-        this.size = boxes.length / 6;
-        this.order = new int[size];
-        for (int i = 0; i < size; i++) {
-            order[i] = i;
-        }
+        this.size = count;
+        this.order = items;
         int nodes = 1;
         while (nodes * LEAF < size) {
             nodes *= 2;
         }
         this.nodeBoxes = new double[6 * 2 * nodes];
-        if (size > 0) {
-            build(1, 0, size, nodes);
-        }
         this.leafNodes = nodes;
+        if (size > 0) {
+            build(1, 0, size);
+        }
     }
 
-    private final int leafNodes;
-
     static BoxTree ofTriangles(Mesh mesh) {
+        return ofTriangles(mesh, Mesh.EMPTY);
+    }
+
+    /**
+     * The tree of those triangles that lie above, below or beside what another mesh takes of the x-y plane; of all triangles if the
+     * other is empty. No other triangle can be asked for by a part of that mesh.
+     */
+    static BoxTree ofTriangles(Mesh mesh, Mesh other) {
         double[] boxes = new double[6 * mesh.triangleCount()];
         double[] p = mesh.positions();
         int[] corners = mesh.triangles();
+        double minX = Double.NEGATIVE_INFINITY;
+        double maxX = Double.POSITIVE_INFINITY;
+        double minY = Double.NEGATIVE_INFINITY;
+        double maxY = Double.POSITIVE_INFINITY;
+        if (!other.isEmpty()) {
+            minX = Double.POSITIVE_INFINITY;
+            maxX = Double.NEGATIVE_INFINITY;
+            minY = Double.POSITIVE_INFINITY;
+            maxY = Double.NEGATIVE_INFINITY;
+            for (int v = 0; v < other.vertexCount(); v++) {
+                minX = Math.min(minX, other.x(v));
+                maxX = Math.max(maxX, other.x(v));
+                minY = Math.min(minY, other.y(v));
+                maxY = Math.max(maxY, other.y(v));
+            }
+        }
+        int[] items = new int[mesh.triangleCount()];
+        int count = 0;
         for (int t = 0; t < mesh.triangleCount(); t++) {
             for (int axis = 0; axis < 3; axis++) {
                 double a = p[3 * corners[3 * t] + axis];
@@ -49,8 +71,14 @@ final class BoxTree {
                 boxes[6 * t + axis] = Math.min(a, Math.min(b, c));
                 boxes[6 * t + 3 + axis] = Math.max(a, Math.max(b, c));
             }
+            if (boxes[6 * t] <= maxX + BooleanOperand.MARGIN_MM
+                    && boxes[6 * t + 3] >= minX - BooleanOperand.MARGIN_MM
+                    && boxes[6 * t + 1] <= maxY + BooleanOperand.MARGIN_MM
+                    && boxes[6 * t + 4] >= minY - BooleanOperand.MARGIN_MM) {
+                items[count++] = t;
+            }
         }
-        return new BoxTree(boxes);
+        return new BoxTree(boxes, items, count);
     }
 
     /** Hands over, in a fixed order, each item whose box meets the given one, sides included. */
@@ -104,45 +132,40 @@ final class BoxTree {
                 && boxes[b + 5] >= minZ;
     }
 
-    private void build(int node, int from, int to, int leaves) {
+    private void build(int node, int from, int to) {
         int n = 6 * node;
-        for (int axis = 0; axis < 3; axis++) {
-            double min = Double.POSITIVE_INFINITY;
-            double max = Double.NEGATIVE_INFINITY;
-            for (int i = from; i < to; i++) {
-                min = Math.min(min, boxes[6 * order[i] + axis]);
-                max = Math.max(max, boxes[6 * order[i] + 3 + axis]);
-            }
-            nodeBoxes[n + axis] = min;
-            nodeBoxes[n + 3 + axis] = max;
+        double minX = Double.POSITIVE_INFINITY;
+        double minY = Double.POSITIVE_INFINITY;
+        double minZ = Double.POSITIVE_INFINITY;
+        double maxX = Double.NEGATIVE_INFINITY;
+        double maxY = Double.NEGATIVE_INFINITY;
+        double maxZ = Double.NEGATIVE_INFINITY;
+        for (int i = from; i < to; i++) {
+            int b = 6 * order[i];
+            minX = Math.min(minX, boxes[b]);
+            minY = Math.min(minY, boxes[b + 1]);
+            minZ = Math.min(minZ, boxes[b + 2]);
+            maxX = Math.max(maxX, boxes[b + 3]);
+            maxY = Math.max(maxY, boxes[b + 4]);
+            maxZ = Math.max(maxZ, boxes[b + 5]);
         }
-        if (node >= leaves) {
+        nodeBoxes[n] = minX;
+        nodeBoxes[n + 1] = minY;
+        nodeBoxes[n + 2] = minZ;
+        nodeBoxes[n + 3] = maxX;
+        nodeBoxes[n + 4] = maxY;
+        nodeBoxes[n + 5] = maxZ;
+        if (node >= leafNodes) {
             return;
         }
-        int axis = longestAxis(from, to);
+        double width = maxX - minX;
+        double depth = maxY - minY;
+        double height = maxZ - minZ;
+        int axis = width >= depth && width >= height ? 0 : depth >= height ? 1 : 2;
         int middle = (from + to) >>> 1;
         select(from, to - 1, middle, axis);
-        build(2 * node, from, middle, leaves);
-        build(2 * node + 1, middle, to, leaves);
-    }
-
-    private int longestAxis(int from, int to) {
-        int longest = 0;
-        double most = -1;
-        for (int axis = 0; axis < 3; axis++) {
-            double min = Double.POSITIVE_INFINITY;
-            double max = Double.NEGATIVE_INFINITY;
-            for (int i = from; i < to; i++) {
-                double centre = centre(order[i], axis);
-                min = Math.min(min, centre);
-                max = Math.max(max, centre);
-            }
-            if (max - min > most) {
-                most = max - min;
-                longest = axis;
-            }
-        }
-        return longest;
+        build(2 * node, from, middle);
+        build(2 * node + 1, middle, to);
     }
 
     /** Twice the middle of a box along an axis. */

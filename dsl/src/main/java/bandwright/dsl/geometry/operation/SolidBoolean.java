@@ -55,8 +55,8 @@ public final class SolidBoolean {
         if (a.isEmpty() || b.isEmpty()) {
             return apart(a, b, kind);
         }
-        BooleanOperand p = new BooleanOperand(a);
-        BooleanOperand q = new BooleanOperand(b);
+        BooleanOperand p = new BooleanOperand(a, b);
+        BooleanOperand q = new BooleanOperand(b, a);
         Shadows shadows = new Shadows(p, q, kind == Kind.UNION);
         Crossings first = Crossings.ofFirst(p, q, shadows);
         Crossings second = Crossings.ofSecond(p, q, shadows);
