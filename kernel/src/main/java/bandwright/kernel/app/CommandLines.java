@@ -35,6 +35,10 @@ final class CommandLines {
     private static int complain(CommandLine.ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
         PrintWriter err = command.getErr();
+        if (arguments.length == 0) {
+            command.usage(err);
+            return ExitCode.USAGE;
+        }
         err.print("bandwright: " + failure.getMessage() + "\n");
         err.print("Try '" + command.getCommandSpec().qualifiedName() + " --help'.\n");
         err.flush();

@@ -63,8 +63,7 @@ final class Verbs {
             @Option(
                             names = "--set",
                             paramLabel = "NAME=VALUE",
-                            description =
-                                    "Give a definition another value, such as finger-size=\"US 8\"; may be repeated.")
+                            description = {"Give a definition another value; may be repeated.", "Example: --set \"finger-size=US 8\""})
                     @Nullable
                     List<String> settings,
             @Option(
@@ -83,8 +82,8 @@ final class Verbs {
     @Command(
             name = "completion",
             description = {
-                "Prints a script that completes verbs and options in bash and zsh:",
-                "  source <(bandwright completion)"
+                "Prints a script that completes verbs and options in bash and zsh.",
+                "To use it in this shell: source <(bandwright completion)"
             })
     int completion() {
         CommandLine whole = CommandLines.of(terminal);
