@@ -63,7 +63,10 @@ final class Verbs {
             @Option(
                             names = "--set",
                             paramLabel = "NAME=VALUE",
-                            description = {"Give a definition another value; may be repeated.", "Example: --set \"finger-size=US 8\""})
+                            description = {
+                                "Give a definition another value; may be repeated.",
+                                "Example: --set \"finger-size=US 8\""
+                            })
                     @Nullable
                     List<String> settings,
             @Option(
