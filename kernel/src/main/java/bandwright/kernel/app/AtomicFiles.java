@@ -1,0 +1,81 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.app;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Writes files so that a reader sees the old one or the new one, never half of one: each text goes into a file beside its
+ * target, and only when all are on disk are they moved over.
+ */
+final class AtomicFiles {
+    private AtomicFiles() {}
+
+    /** Writes all or, as far as the file system allows, none. Missing folders are made. */
+    static void write(Map<Path, String> texts) throws UsageFault {
+        Map<Path, Path> staged = new LinkedHashMap<>();
+        Path current = Path.of("");
+        try {
+            for (Map.Entry<Path, String> entry : texts.entrySet()) {
+                current = entry.getKey();
+                // A link keeps pointing where it points: the file behind it is replaced.
+                Path target = Files.exists(current) ? current.toRealPath() : current.toAbsolutePath();
+                Path part = beside(target);
+                staged.put(target, part);
+                stage(target, part, entry.getValue());
+            }
+            for (Map.Entry<Path, Path> entry : staged.entrySet()) {
+                current = entry.getKey();
+                move(entry.getValue(), entry.getKey());
+            }
+        } catch (IOException failure) {
+            throw new UsageFault(current + " cannot be written");
+        } finally {
+            staged.values().forEach(AtomicFiles::forget);
+        }
+    }
+
+    private static Path beside(Path target) {
+        return target.resolveSibling(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+    }
+
+    private static void stage(Path target, Path part, String text) throws IOException {
+        Path folder = target.getParent();
+        if (folder != null) {
+            Files.createDirectories(folder);
+        }
+        Files.writeString(part, text, StandardCharsets.UTF_8);
+        PosixFileAttributeView rights = Files.getFileAttributeView(part, PosixFileAttributeView.class);
+        if (rights != null && Files.exists(target)) {
+            rights.setPermissions(Files.getPosixFilePermissions(target));
+        }
+    }
+
+    private static void move(Path part, Path target) throws IOException {
+        if (Files.isDirectory(target)) {
+            throw new IOException(target + " is a folder");
+        }
+        try {
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException plainOnly) {
+            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void forget(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException leftBehind) {
+            // The file is small and hidden, and the trouble that matters has been told already.
+            return;
+        }
+    }
+}

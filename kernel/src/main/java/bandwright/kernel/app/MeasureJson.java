@@ -1,0 +1,78 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.app;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import bandwright.dsl.Answer;
+import bandwright.dsl.Report;
+import bandwright.kernel.display.Decimals;
+import bandwright.kernel.notebook.JsonText;
+
+/**
+ * The numbers as JSON, units in the key names. Numbers are plain decimals of at most six places; one that could not be
+ * worked out is {@code null}.
+ */
+final class MeasureJson {
+    private static final int PLACES = 6;
+
+    private MeasureJson() {}
+
+    static String write(Report report) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("title", report.title());
+        var parts = root.putArray("parts");
+        report.parts().forEach(part -> part(parts.addObject(), part));
+        number(root, "total_weight_g", report.totalWeightG());
+        var rows = root.putArray("stone_rows");
+        report.stoneRows().forEach(row -> row(rows.addObject(), row));
+        var requires = root.putArray("requires");
+        report.requirements().forEach(requirement -> require(requires.addObject(), requirement));
+        Report.FingerLine finger = report.finger();
+        if (finger == null) {
+            root.putNull("finger");
+        } else {
+            finger(root.putObject("finger"), finger);
+        }
+        root.put("fingerprint", report.fingerprint());
+        return JsonText.inOrder(root);
+    }
+
+    private static void part(ObjectNode node, Report.PartLine part) {
+        node.put("name", part.name()).put("metal", part.metal());
+        number(node, "volume_mm3", part.volumeMm3());
+        number(node, "density_g_cm3", part.densityGPerCm3());
+        node.put("density_source", part.densitySource());
+        number(node, "weight_g", part.weightG());
+        node.put("closed", part.closed()).put("triangles", part.triangles());
+    }
+
+    private static void row(ObjectNode node, Report.RowLine row) {
+        node.put("name", row.name())
+                .put("part", row.part())
+                .put("stone", row.stone())
+                .put("count", row.count());
+        number(node, "diameter_mm", row.diameterMm());
+        number(node, "gap_mm", row.gapMm());
+        number(node, "pitch_mm", row.pitchMm());
+        number(node, "carats_each", row.caratsEach());
+        number(node, "carats_total", row.caratsTotal());
+    }
+
+    private static void require(ObjectNode node, Answer.Requirement requirement) {
+        node.put("text", requirement.text())
+                .put("passed", requirement.passed())
+                .put("margin", requirement.margin())
+                .put("because", requirement.because());
+    }
+
+    private static void finger(ObjectNode node, Report.FingerLine finger) {
+        node.put("size", finger.size());
+        number(node, "inner_diameter_mm", finger.innerDiameterMm());
+        number(node, "inner_circumference_mm", finger.innerCircumferenceMm());
+    }
+
+    private static void number(ObjectNode node, String key, double value) {
+        Decimals.trimmed(value, PLACES).ifPresentOrElse(decimal -> node.put(key, decimal), () -> node.putNull(key));
+    }
+}

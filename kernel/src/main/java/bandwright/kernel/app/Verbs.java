@@ -1,0 +1,111 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.app;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ScopeType;
+
+/** The verbs of the command line and their options; what they do is in a class each. */
+@Command(
+        name = "bandwright",
+        description = "Rings as short, readable texts that compute.",
+        mixinStandardHelpOptions = true,
+        scope = ScopeType.INHERIT,
+        versionProvider = Version.class,
+        sortOptions = false,
+        synopsisSubcommandLabel = "VERB",
+        commandListHeading = "%nVerbs:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:all is well",
+            "1:a cell had an error",
+            "2:wrong use, or a file that cannot be read or written; no file was changed",
+            "3:all cells ran, but a requirement is not met"
+        })
+final class Verbs {
+    private final Terminal terminal;
+
+    Verbs(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Command(
+            name = "run",
+            description = {
+                "Runs all cells of a notebook and writes it with its outputs, and as a page.",
+                "Without options, the files lie beside the notebook as NAME.executed.ipynb and NAME.html."
+            })
+    int run(
+            @Parameters(paramLabel = "NOTEBOOK", description = "An .ipynb notebook or a .ring text.") Path notebook,
+            @Option(
+                            names = "--out",
+                            paramLabel = "DIR",
+                            description = "Write NAME.ipynb and NAME.html into this folder; made if missing.")
+                    @Nullable
+                    Path out,
+            @Option(names = "--in-place", description = "Put the executed notebook in the place of the one read.")
+                    boolean inPlace,
+            @Option(names = "--quiet", description = "Say nothing but what went wrong.") boolean quiet) {
+        return answer(() -> new RunVerb(terminal, notebook, out, inPlace, quiet).run());
+    }
+
+    @Command(name = "measure", description = "Prints the numbers of a design alone.")
+    int measure(
+            @Parameters(paramLabel = "FILE", description = "A .ring text or an .ipynb notebook.") Path file,
+            @Option(
+                            names = "--set",
+                            paramLabel = "NAME=VALUE",
+                            description = {
+                                "Give a definition another value; may be repeated.",
+                                "Example: --set \"finger-size=US 8\""
+                            })
+                    @Nullable
+                    List<String> settings,
+            @Option(
+                            names = "--format",
+                            paramLabel = "FORMAT",
+                            defaultValue = "text",
+                            description = "One of ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} if not given.")
+                    MeasureFormat format,
+            @Option(names = "--out", paramLabel = "FILE", description = "Write into a file instead of the screen.")
+                    @Nullable
+                    Path out) {
+        List<String> given = settings == null ? List.of() : settings;
+        return answer(() -> new MeasureVerb(terminal, file, given, format, out).run());
+    }
+
+    @Command(
+            name = "completion",
+            description = {
+                "Prints a script that completes verbs and options in bash and zsh.",
+                "To use it in this shell: source <(bandwright completion)"
+            })
+    int completion() {
+        CommandLine whole = CommandLines.of(terminal);
+        terminal.say(AutoComplete.bash("bandwright", whole).stripTrailing());
+        return ExitCode.GOOD;
+    }
+
+    /** A verb's work. */
+    @FunctionalInterface
+    private interface Work {
+        int run() throws UsageFault;
+    }
+
+    private int answer(Work work) {
+        try {
+            return work.run();
+        } catch (UsageFault fault) {
+            terminal.complain("bandwright: " + fault.sentence());
+            return ExitCode.USAGE;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.notebook;
+
+import java.util.List;
+import java.util.Map;
+
+import org.jspecify.annotations.Nullable;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/**
+ * A notebook. Immutable. It keeps the whole tree of its file, so what we do not know (metadata of other programs) comes
+ * out as it went in. Always in format 4.5: an older one is completed when read.
+ */
+public final class Notebook implements Reading {
+    private final ObjectNode tree;
+    private final List<NotebookCell> cells;
+    private final @Nullable String textName;
+
+    /**
+     * @param tree complete, see {@link NotebookTree}
+     * @param textName the file's name where the whole notebook is one text
+     */
+    Notebook(ObjectNode tree, @Nullable String textName) {
+        this.tree = tree;
+        this.cells = NotebookTree.cells(tree);
+        this.textName = textName;
+    }
+
+    public List<NotebookCell> cells() {
+        return cells;
+    }
+
+    /** Whether it was read from a {@code .ring} file, and so is one cell of text. */
+    public boolean isOneText() {
+        return textName != null;
+    }
+
+    /** How messages call the cell that runs as the {@code number}th, from 1: {@code cell 3}, or the text's file name. */
+    public String cellName(int number) {
+        return textName != null ? textName : "cell " + number;
+    }
+
+    /** The notebook with what running left behind, by cell id; cells not named keep what they had. */
+    public Notebook withResults(Map<String, CellResult> results) {
+        ObjectNode copy = tree.deepCopy();
+        for (JsonNode cell : copy.path("cells")) {
+            CellResult result = results.get(cell.path("id").asText());
+            if (result != null && cell instanceof ObjectNode node) {
+                ArrayNode outputs = node.putArray("outputs");
+                node.put("execution_count", result.executionCount());
+                result.outputs().forEach(output -> outputs.add(OutputJson.of(output)));
+            }
+        }
+        return new Notebook(copy, textName);
+    }
+
+    /** The file's text, as Jupyter writes it: keys in order, one space of indent, a line feed at the end. */
+    public String json() {
+        return JsonText.asJupyter(tree);
+    }
+}

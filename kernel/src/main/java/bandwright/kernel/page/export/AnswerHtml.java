@@ -1,0 +1,52 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.page.export;
+
+import java.util.regex.Pattern;
+
+import bandwright.dsl.Answer;
+import bandwright.dsl.view.Picture;
+import bandwright.kernel.display.Displays;
+
+/** What the language answered, as HTML. */
+final class AnswerHtml {
+    private static final Pattern PROLOGUE = Pattern.compile("\\A\\s*(?:<\\?xml[^>]*>|<!DOCTYPE[^>]*>|\\s)*");
+    private static final Pattern ID = Pattern.compile("(\\bid=\"|\\bhref=\"#|url\\(#)([^\")]+)");
+
+    private AnswerHtml() {}
+
+    /**
+     * One answer.
+     *
+     * @param prefix sets the ids of a drawing apart from those of all others on the page
+     */
+    static String of(Answer answer, String prefix) {
+        if (answer instanceof Answer.Drawn drawn) {
+            return drawing(drawn, prefix);
+        }
+        if (answer instanceof Answer.Pictured pictured) {
+            return "<figure class=\"picture\">" + picture(pictured.picture()) + "</figure>\n";
+        }
+        if (answer instanceof Answer.Tabled tabled) {
+            String title = tabled.table().title();
+            return Html.frame(title.isEmpty() ? "Table" : title, tabled.table().html());
+        }
+        if (answer instanceof Answer.Required required) {
+            String state = required.requirement().passed() ? "passed" : "failed";
+            return "<p class=\"" + state + "\">" + Html.escape(answer.plainText()) + "</p>\n";
+        }
+        return "<pre class=\"said\">" + Html.escape(answer.plainText().stripTrailing()) + "</pre>\n";
+    }
+
+    private static String drawing(Answer.Drawn drawn, String prefix) {
+        String svg = PROLOGUE.matcher(drawn.svg()).replaceFirst("");
+        String own = ID.matcher(svg).replaceAll("$1" + prefix + "$2");
+        return "<figure class=\"drawing\">\n" + Html.frame(drawn.title(), own.stripTrailing() + "\n") + "<figcaption>"
+                + Html.escape(drawn.title()) + "</figcaption>\n</figure>\n";
+    }
+
+    private static String picture(Picture picture) {
+        return "<img width=\"" + picture.width() + "\" height=\"" + picture.height() + "\" alt=\""
+                + Html.escape(picture.alternativeText()) + "\" src=\"data:image/png;base64,"
+                + Displays.base64(picture) + "\" />";
+    }
+}

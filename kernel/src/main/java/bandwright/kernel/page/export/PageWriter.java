@@ -1,0 +1,104 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.page.export;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+import bandwright.kernel.notebook.CellKind;
+import bandwright.kernel.run.CellRun;
+import bandwright.kernel.run.NotebookRun;
+
+/**
+ * An executed notebook as one HTML file. The file is well-formed XML too, holds its own style sheet and pictures, has no
+ * script, and forbids itself to load anything. It shows what this run gave; outputs stored earlier are not trusted and not
+ * shown.
+ */
+public final class PageWriter {
+    private static final String STYLE = style();
+    private static final String POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
+
+    private final List<Heading> headings = new ArrayList<>();
+    private final StringBuilder body = new StringBuilder();
+    private String title = "";
+
+    private PageWriter() {}
+
+    /**
+     * The whole file.
+     *
+     * @param name what the page is called where the notebook gives no title
+     */
+    public static String write(NotebookRun run, String name) {
+        PageWriter writer = new PageWriter();
+        writer.cells(run.cells());
+        return Html.legal(writer.document(run, name));
+    }
+
+    private void cells(List<CellRun> cells) {
+        int number = 0;
+        boolean opens = true;
+        for (CellRun run : cells) {
+            number++;
+            CellKind kind = run.cell().kind();
+            if (kind == CellKind.MARKDOWN) {
+                MarkdownPart part = MarkdownPart.of(run.cell(), number, opens);
+                title = part.title().isEmpty() ? title : part.title();
+                headings.addAll(part.headings());
+                body.append("<div class=\"prose\">\n").append(part.html()).append("</div>\n");
+            } else if (kind == CellKind.CODE && !run.cell().source().isBlank()) {
+                body.append(CellHtml.of(run));
+            }
+            opens = false;
+        }
+    }
+
+    private String document(NotebookRun run, String name) {
+        String designTitle = run.report().title();
+        String fallback = designTitle == null ? name : designTitle;
+        String shown = Html.escape(title.isEmpty() ? fallback : title);
+        String numbers = NumbersHtml.of(run.report());
+        if (!numbers.isEmpty()) {
+            headings.add(new Heading(2, "numbers", "The ring in numbers"));
+        }
+        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\" />\n"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\" />\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n"
+                + "<meta name=\"color-scheme\" content=\"light dark\" />\n"
+                + "<title>" + shown + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n"
+                + "<a class=\"skip\" href=\"#sheet\">Skip to the sheet</a>\n"
+                + "<header>\n<h1>" + shown + "</h1>\n<div class=\"rule\" aria-hidden=\"true\"></div>\n</header>\n"
+                + contents() + "<main id=\"sheet\" tabindex=\"-1\">\n" + body + numbers + "</main>\n"
+                + "<footer>\n<p>Written by Bandwright from the text above; the same text gives the same page.</p>\n"
+                + "</footer>\n</body>\n</html>\n";
+    }
+
+    /** Headings of the second and third level; a single one needs no list. */
+    private String contents() {
+        StringBuilder list = new StringBuilder();
+        int count = 0;
+        for (Heading heading : headings) {
+            if (heading.level() <= 3) {
+                count++;
+                list.append("<li class=\"level-").append(heading.level()).append("\"><a href=\"#");
+                list.append(heading.id()).append("\">").append(Html.escape(heading.text()));
+                list.append("</a></li>\n");
+            }
+        }
+        return count < 2 ? "" : "<nav aria-label=\"Contents\">\n<ol>\n" + list + "</ol>\n</nav>\n";
+    }
+
+    private static String style() {
+        try (InputStream stream = PageWriter.class.getResourceAsStream("sheet.css")) {
+            if (stream == null) {
+                throw new IllegalStateException("sheet.css is missing");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.run;
+
+import java.util.List;
+
+import bandwright.dsl.Outcome;
+import bandwright.dsl.Report;
+import bandwright.dsl.Workbench;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.source.SourceText;
+
+/** Turns a fault of the program into a sentence, so that one cell's trouble does not take the rest of a run with it. */
+public final class Guard {
+    private Guard() {}
+
+    static Outcome run(Workbench workbench, String cellId, SourceText text) {
+        try {
+            return workbench.run(cellId, text);
+        } catch (RuntimeException | StackOverflowError failure) {
+            return new Outcome(workbench, List.of(diagnostic(text.name(), failure)), List.of());
+        }
+    }
+
+    /** The design's numbers, or none and why. */
+    public static Report report(Workbench workbench) {
+        try {
+            return workbench.report();
+        } catch (RuntimeException | StackOverflowError failure) {
+            List<Diagnostic> troubles = List.of(diagnostic("the numbers of the ring", failure));
+            return new Report(null, null, List.of(), List.of(), List.of(), troubles, "");
+        }
+    }
+
+    /** A definition's value replaced, or why not. */
+    public static Outcome withValue(Workbench workbench, String name, String expression) {
+        try {
+            return workbench.withValue(name, expression);
+        } catch (RuntimeException | StackOverflowError failure) {
+            return new Outcome(workbench, List.of(diagnostic(name, failure)), List.of());
+        }
+    }
+
+    private static Diagnostic diagnostic(String what, Throwable failure) {
+        String message = "the program failed at " + what + "; this is a fault of ours, not of the text";
+        String cause =
+                failure.getClass().getSimpleName() + (failure.getMessage() == null ? "" : ": " + failure.getMessage());
+        return new Diagnostic("program-fault", Severity.ERROR, message, null, List.of(), cause, null, null, null);
+    }
+}

@@ -1,0 +1,69 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.run;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import bandwright.dsl.Answer;
+import bandwright.dsl.Outcome;
+import bandwright.dsl.Workbench;
+import bandwright.dsl.source.SourceText;
+import bandwright.kernel.display.Displays;
+import bandwright.kernel.notebook.CellResult;
+import bandwright.kernel.notebook.Notebook;
+import bandwright.kernel.notebook.NotebookCell;
+
+/**
+ * Runs a notebook from the first cell to the last, without a front end. A cell with an error does not stop the rest. The
+ * same notebook gives the same outputs, byte for byte: nothing is noted but what the language said.
+ */
+public final class NotebookRunner {
+    private final Notebook notebook;
+    private final Progress progress;
+    private final int total;
+    private final Map<String, CellResult> results = new LinkedHashMap<>();
+    private Workbench workbench = Workbench.empty();
+    private int number;
+
+    private NotebookRunner(Notebook notebook, Progress progress) {
+        this.notebook = notebook;
+        this.progress = progress;
+        this.total = (int) notebook.cells().stream().filter(NotebookCell::runs).count();
+    }
+
+    public static NotebookRun run(Notebook notebook, Progress progress) {
+        return new NotebookRunner(notebook, progress).run();
+    }
+
+    private NotebookRun run() {
+        List<CellRun> cells = new ArrayList<>();
+        for (NotebookCell cell : notebook.cells()) {
+            cells.add(cell.runs() ? run(cell) : CellRun.notRun(cell));
+        }
+        return new NotebookRun(notebook.withResults(results), cells, workbench, Guard.report(workbench));
+    }
+
+    private CellRun run(NotebookCell cell) {
+        number++;
+        progress.started(number, total);
+        SourceText text = new SourceText(notebook.cellName(number), cell.source());
+        Outcome outcome = JavaCell.is(text) ? JavaCell.notYet(workbench, text) : Guard.run(workbench, cell.id(), text);
+        workbench = outcome.workbench();
+        CellRun run = new CellRun(cell, number, state(outcome), outcome.diagnostics(), outcome.answers());
+        results.put(cell.id(), new CellResult(number, Displays.outputs(run.diagnostics(), run.answers())));
+        progress.finished(number, total, run.state());
+        return run;
+    }
+
+    private static CellState state(Outcome outcome) {
+        if (outcome.hasErrors()) {
+            return CellState.ERROR;
+        }
+        boolean failed = outcome.answers().stream()
+                .anyMatch(answer -> answer instanceof Answer.Required required
+                        && !required.requirement().passed());
+        return failed ? CellState.REQUIRE_FAILED : CellState.DONE;
+    }
+}

@@ -1,0 +1,19 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.run;
+
+/** Hears of a run while it goes on, on the thread that runs. */
+public interface Progress {
+    /** Hears nothing. */
+    Progress SILENT = new Progress() {};
+
+    /**
+     * Before a cell.
+     *
+     * @param number from 1
+     * @param total how many cells there are to run
+     */
+    default void started(int number, int total) {}
+
+    /** After a cell. */
+    default void finished(int number, int total, CellState state) {}
+}

@@ -1,0 +1,127 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.imageio.ImageIO;
+
+import bandwright.dsl.Answer;
+import bandwright.dsl.Report;
+import bandwright.dsl.Workbench;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.source.SourceText;
+import bandwright.dsl.source.Span;
+import bandwright.dsl.view.Picture;
+import bandwright.dsl.view.Table;
+
+/** Values for tests, as the language would give them. */
+public final class Samples {
+    /** The folder of the whole project. */
+    public static final Path REPOSITORY = Path.of(System.getProperty("repository", ".."));
+
+    public static final Path HARBOUR_LIGHT = REPOSITORY.resolve("notebooks").resolve("harbour-light.ipynb");
+
+    private Samples() {}
+
+    /** Whether the language answers; without it, what needs true answers is skipped. */
+    public static boolean languageIsThere() {
+        return Workbench.empty()
+                .run("probe", new SourceText("probe", "breadth = = 4 mm"))
+                .hasErrors();
+    }
+
+    public static Answer.Requirement requirement(boolean passed) {
+        return new Answer.Requirement(
+                "gap(lights) >= 0.12 mm", passed, "0.034 mm", "the setter's tool needs <room>", null);
+    }
+
+    public static Report report(boolean passed) {
+        return new Report(
+                "Harbour light",
+                new Report.FingerLine("ISO 57", 18.143663, 57),
+                List.of(
+                        new Report.PartLine(
+                                "shank", "white-gold-585-pd", 250.1234567, 14.2, "a <source>", 3.5517531, true, 1200),
+                        new Report.PartLine("stripe", "red-gold-585", 1e-7, 13.2, "another", 1200000, true, 800)),
+                List.of(new Report.RowLine(
+                        "lights", "stripe", "round diamond 1.5 mm", 37, 1.5, 0.153846, 1.65, 0.0135, 0.4995)),
+                List.of(requirement(passed)),
+                List.of(),
+                "0123456789abcdef");
+    }
+
+    public static Report reportWithTrouble() {
+        return new Report(null, null, List.of(), List.of(), List.of(), List.of(diagnostic(Severity.ERROR)), "");
+    }
+
+    public static Diagnostic diagnostic(Severity severity) {
+        SourceText text = new SourceText("cell 3", "thickness = breadth + <b>\n");
+        return new Diagnostic(
+                "unit-mismatch",
+                severity,
+                "a length and a <weight> cannot be added",
+                text.place(new Span(12, 19)),
+                List.of(),
+                null,
+                "two quantities of the same kind",
+                null,
+                null);
+    }
+
+    public static Table table() {
+        return new Table(
+                "Weights",
+                List.of(Table.Column.words("part"), Table.Column.numbers("weight", "g")),
+                List.of(List.of("shank & collar", "3.552")),
+                List.of());
+    }
+
+    public static Picture picture() {
+        BufferedImage image = new BufferedImage(64, 40, BufferedImage.TYPE_INT_RGB);
+        for (int x = 0; x < 64; x++) {
+            image.setRGB(x, x * 39 / 63, 0xE0A276);
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(image, "png", bytes);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+        return new Picture(64, 40, bytes.toByteArray(), "A band with \"37\" stones");
+    }
+
+    public static Answer.Drawn drawn() {
+        String svg = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 4 4\"><defs><clipPath id=\"a\"><rect"
+                + " width=\"4\" height=\"4\"/></clipPath></defs><path clip-path=\"url(#a)\" d=\"M0 0L4 4\"/></svg>\n";
+        return new Answer.Drawn("Section at 0 deg", svg, picture());
+    }
+
+    /** Writes a text into a file and gives the file. */
+    public static Path file(Path folder, String name, String text) {
+        try {
+            return Files.writeString(folder.resolve(name), text);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    /** A notebook's JSON, with cells given as JSON. */
+    public static String notebook(int minor, String metadata, String... cells) {
+        return "{\"cells\": [" + String.join(", ", cells) + "], \"metadata\": " + metadata
+                + ", \"nbformat\": 4, \"nbformat_minor\": " + minor + "}";
+    }
+
+    /** A code cell's JSON. */
+    public static String code(String id, String source) {
+        return "{\"cell_type\": \"code\", \"id\": \"" + id
+                + "\", \"metadata\": {}, \"execution_count\": null, \"outputs\": [], \"source\": [\""
+                + source.replace("\"", "\\\"").replace("\n", "\\n\", \"") + "\"]}";
+    }
+}

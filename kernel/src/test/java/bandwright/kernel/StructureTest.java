@@ -1,0 +1,103 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+@AnalyzeClasses(packages = "bandwright.kernel", importOptions = ImportOption.DoNotIncludeTests.class)
+class StructureTest {
+    @ArchTest
+    static final ArchRule packages_see_only_those_below_them = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("notebook")
+            .definedBy("bandwright.kernel.notebook")
+            .layer("display")
+            .definedBy("bandwright.kernel.display")
+            .layer("run")
+            .definedBy("bandwright.kernel.run")
+            .layer("page")
+            .definedBy("bandwright.kernel.page..")
+            .layer("app")
+            .definedBy("bandwright.kernel.app")
+            .whereLayer("app")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("page")
+            .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("run")
+            .mayOnlyBeAccessedByLayers("app", "page")
+            .whereLayer("display")
+            .mayOnlyBeAccessedByLayers("app", "page", "run");
+
+    @ArchTest
+    static final ArchRule packages_have_no_cycles = SlicesRuleDefinition.slices()
+            .matching("bandwright.kernel.(**)")
+            .should()
+            .beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule the_language_has_one_door = noClasses()
+            .should()
+            .dependOnClassesThat(innerRoomsOfTheLanguage())
+            .because("the kernel speaks to the workbench and shows what it answers");
+
+    @ArchTest
+    static final ArchRule only_app_prints =
+            noClasses().that(notIn("bandwright.kernel.app")).should().accessField(System.class, "out");
+
+    @ArchTest
+    static final ArchRule only_app_complains =
+            noClasses().that(notIn("bandwright.kernel.app")).should().accessField(System.class, "err");
+
+    @ArchTest
+    static final ArchRule only_main_exits = noClasses()
+            .that(DescribedPredicate.describe(
+                    "are not Main", type -> !type.getSimpleName().equals("Main")))
+            .should()
+            .callMethod(System.class, "exit", int.class);
+
+    @ArchTest
+    static final ArchRule nothing_knows_the_time = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.time..")
+                    .or(JavaClass.Predicates.assignableTo(java.util.Date.class))
+                    .or(JavaClass.Predicates.assignableTo(java.util.Random.class)))
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime");
+
+    @ArchTest
+    static final ArchRule json_is_read_in_one_place = noClasses()
+            .that(notIn("bandwright.kernel.notebook").and(notIn("bandwright.kernel.app")))
+            .should()
+            .dependOnClassesThat(resideInAPackage("com.fasterxml.."));
+
+    @ArchTest
+    static final ArchRule command_lines_are_read_in_one_place = noClasses()
+            .that(notIn("bandwright.kernel.app"))
+            .should()
+            .dependOnClassesThat(resideInAPackage("picocli.."));
+
+    private static DescribedPredicate<JavaClass> innerRoomsOfTheLanguage() {
+        return resideInAPackage("bandwright.dsl..")
+                .and(DescribedPredicate.not(resideInAnyPackage(
+                        "bandwright.dsl",
+                        "bandwright.dsl.diagnostic",
+                        "bandwright.dsl.source",
+                        "bandwright.dsl.view")));
+    }
+
+    private static DescribedPredicate<JavaClass> notIn(String name) {
+        return DescribedPredicate.not(resideInAPackage(name));
+    }
+}

@@ -1,0 +1,171 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import bandwright.kernel.Samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+class RunVerbTest {
+    private static final String GOOD = Samples.notebook(5, "{}", Samples.code("a", "a = 1 mm"));
+    private static final String BAD = Samples.notebook(5, "{}", Samples.code("a", "java"));
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void without_options_files_lie_beside_the_input() {
+        Path input = Samples.file(folder, "ring.ipynb", GOOD);
+
+        Ran ran = Ran.command("run", input);
+
+        assertThat(ran.exitCode()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).startsWith("cell 1 of 1: done\n").contains("wrote  " + folder.resolve("ring.html"));
+        assertThat(files()).containsExactly("ring.executed.ipynb", "ring.html", "ring.ipynb");
+        assertThat(input).hasContent(GOOD);
+    }
+
+    @Test
+    void with_out_files_lie_in_the_folder() {
+        Path input = Samples.file(folder, "ring.ipynb", GOOD);
+
+        Ran ran = Ran.command("run", input, "--out", folder.resolve("made").resolve("here"), "--quiet");
+
+        assertThat(ran).isEqualTo(new Ran(0, "", ""));
+        assertThat(files()).containsExactly("made/here/ring.html", "made/here/ring.ipynb", "ring.ipynb");
+    }
+
+    @Test
+    void in_place_the_input_is_replaced_and_keeps_its_rights() throws IOException {
+        Path input = Samples.file(folder, "ring.ipynb", GOOD);
+        var rights = Files.getPosixFilePermissions(input);
+
+        Ran ran = Ran.command("run", input, "--in-place");
+
+        assertThat(ran.exitCode()).isZero();
+        assertThat(files()).containsExactly("ring.html", "ring.ipynb");
+        assertThat(Files.readString(input)).contains("\"execution_count\": 1");
+        assertThat(Files.getPosixFilePermissions(input)).isEqualTo(rights);
+    }
+
+    @Test
+    void an_out_that_is_the_input_needs_in_place() {
+        Path input = Samples.file(folder, "ring.ipynb", GOOD);
+
+        Ran refused = Ran.command("run", input, "--out", folder);
+
+        assertThat(refused.exitCode()).isEqualTo(2);
+        assertThat(refused.err()).contains("this would overwrite", "--in-place");
+        assertThat(files()).containsExactly("ring.ipynb");
+        assertThat(input).hasContent(GOOD);
+        assertThat(Ran.command("run", input, "--out", folder, "--in-place").exitCode())
+                .isZero();
+    }
+
+    @Test
+    void a_link_to_the_input_is_the_input() throws IOException {
+        Path input = Samples.file(folder, "ring.ipynb", GOOD);
+        Files.createSymbolicLink(folder.resolve("ring.executed.ipynb"), input);
+
+        assertThat(Ran.command("run", input).exitCode()).isEqualTo(2);
+        assertThat(input).hasContent(GOOD);
+    }
+
+    @Test
+    void a_ring_text_cannot_be_replaced_by_a_notebook() {
+        Path input = Samples.file(folder, "ring.ring", "a = 1 mm\n");
+
+        assertThat(Ran.command("run", input, "--in-place").exitCode()).isEqualTo(2);
+        assertThat(Ran.command("run", input).exitCode()).isZero();
+        assertThat(files()).containsExactly("ring.executed.ipynb", "ring.html", "ring.ring");
+    }
+
+    @Test
+    void a_cell_with_an_error_gives_one_and_still_writes() {
+        Ran ran = Ran.command("run", Samples.file(folder, "ring.ipynb", BAD));
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.out()).startsWith("cell 1 of 1: error\n");
+        assertThat(ran.err()).startsWith("error not-yet: a cell in Java cannot be made yet\n");
+        assertThat(files()).containsExactly("ring.executed.ipynb", "ring.html", "ring.ipynb");
+    }
+
+    @Test
+    void a_failed_requirement_gives_three() {
+        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
+        Path input = Samples.file(folder, "ring.ring", "require 1 mm >= 2 mm\n");
+
+        Ran ran = Ran.command("run", input);
+
+        assertThat(ran.exitCode()).isEqualTo(3);
+        assertThat(ran.out()).startsWith("cell 1 of 1: require failed\n").contains("0 passed, 1 failed");
+    }
+
+    @Test
+    void unreadable_input_gives_two_and_writes_nothing() throws IOException {
+        Path binary = Files.write(folder.resolve("binary.ipynb"), new byte[] {0, 1, 2});
+        Path invalid = Samples.file(folder, "invalid.ipynb", "{");
+        Path other =
+                Samples.file(folder, "other.ipynb", Samples.notebook(5, "{\"kernelspec\": {\"name\": \"python3\"}}"));
+        List<String> before = files();
+
+        for (Path input : List.of(folder.resolve("gone.ipynb"), folder, binary, invalid, other)) {
+            Ran ran = Ran.command("run", input);
+            assertThat(ran.exitCode()).as(input.toString()).isEqualTo(2);
+            assertThat(ran.out()).isEmpty();
+            assertThat(ran.err())
+                    .startsWith("bandwright: ")
+                    .doesNotContain("Exception")
+                    .hasLineCount(1);
+        }
+        assertThat(files()).isEqualTo(before);
+    }
+
+    @Test
+    void a_place_that_cannot_be_written_gives_two() throws IOException {
+        Path input = Samples.file(folder, "ring.ipynb", GOOD);
+        Path file = Samples.file(folder, "file", "");
+        Files.createDirectory(folder.resolve("ring.html"));
+
+        assertThat(Ran.command("run", input, "--out", file).err()).contains("is a file, not a folder");
+        assertThat(Ran.command("run", input, "--out", file.resolve("below")).exitCode())
+                .isEqualTo(2);
+        assertThat(Ran.command("run", input).err()).contains("ring.html is a folder");
+        assertThat(files()).containsExactly("file", "ring.ipynb");
+    }
+
+    @Test
+    void the_example_runs() {
+        Ran ran = Ran.command("run", Samples.HARBOUR_LIGHT, "--out", folder);
+
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exitCode()).isZero();
+        assertThat(files()).containsExactly("harbour-light.html", "harbour-light.ipynb");
+        if (Samples.languageIsThere()) {
+            assertThat(ran.out())
+                    .contains("Harbour light", "shank", "stripe", "collar", "lights", "2 passed, 0 failed");
+        }
+    }
+
+    /** All files below the folder, in order. */
+    private List<String> files() {
+        try (Stream<Path> paths = Files.walk(folder)) {
+            return paths.filter(Files::isRegularFile)
+                    .map(path -> folder.relativize(path).toString())
+                    .sorted()
+                    .toList();
+        } catch (IOException failure) {
+            throw new AssertionError(failure);
+        }
+    }
+}

@@ -1,0 +1,70 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.display;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+
+import bandwright.dsl.Answer;
+import bandwright.dsl.diagnostic.Severity;
+import bandwright.kernel.Samples;
+import bandwright.kernel.notebook.Output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class DisplaysTest {
+    @Test
+    void a_drawing_has_svg_pixels_and_words_but_no_html() {
+        Output.Display display = Displays.display(Samples.drawn());
+
+        assertThat(display.data()).containsOnlyKeys("image/svg+xml", "image/png", "text/plain");
+        assertThat(display.data().get("image/png")).startsWith("iVBORw0KGgo").doesNotContain("\n");
+    }
+
+    @Test
+    void a_picture_has_its_alternative_text() {
+        Output.Display display = Displays.display(new Answer.Pictured(Samples.picture()));
+
+        assertThat(display.data()).containsOnlyKeys("image/png", "text/plain");
+        assertThat(display.data()).containsEntry("text/plain", "A band with \"37\" stones");
+    }
+
+    @Test
+    void a_table_has_html_and_words() {
+        assertThat(Displays.display(new Answer.Tabled(Samples.table())).data())
+                .containsEntry("text/html", Samples.table().html())
+                .containsEntry("text/plain", Samples.table().plainText())
+                .hasSize(2);
+    }
+
+    @Test
+    void words_and_requirements_are_plain() {
+        assertThat(Displays.display(new Answer.Words("42 mm")).data()).containsOnlyKeys("text/plain");
+        assertThat(Displays.display(new Answer.Required(Samples.requirement(false)))
+                        .data()
+                        .get("text/plain"))
+                .startsWith("failed: gap(lights) >= 0.12 mm, by 0.034 mm");
+    }
+
+    @Test
+    void remarks_come_first_and_errors_last() {
+        List<Output> outputs = Displays.outputs(
+                List.of(
+                        Samples.diagnostic(Severity.ERROR),
+                        Samples.diagnostic(Severity.WARNING),
+                        Samples.diagnostic(Severity.NOTE)),
+                List.of(new Answer.Words("42 mm")));
+
+        assertThat(outputs).hasSize(3);
+        assertThat(((Output.Stream) outputs.get(0)).channel()).isEqualTo(Output.Channel.STDERR);
+        assertThat(((Output.Stream) outputs.get(0)).text())
+                .contains("warning unit-mismatch", "note unit-mismatch")
+                .doesNotContain("error unit-mismatch");
+        Output.Failure failure = (Output.Failure) outputs.get(2);
+        assertThat(failure.name()).isEqualTo("unit-mismatch");
+        assertThat(failure.message()).isEqualTo("a length and a <weight> cannot be added");
+        assertThat(failure.traceback())
+                .startsWith("error unit-mismatch: a length and a <weight> cannot be added")
+                .noneMatch(line -> line.contains("\n"));
+    }
+}

@@ -1,0 +1,113 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.run;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+
+import bandwright.kernel.Samples;
+import bandwright.kernel.notebook.Notebook;
+import bandwright.kernel.notebook.NotebookReader;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+class NotebookRunnerTest {
+    private static final String MARKDOWN =
+            "{\"cell_type\": \"markdown\", \"id\": \"words\", \"metadata\": {}, \"source\": \"# Words\"}";
+    private static final String SKIPPED = "{\"cell_type\": \"code\", \"id\": \"skipped\", \"metadata\": {\"tags\":"
+            + " [\"skip-execution\"]}, \"execution_count\": 7, \"outputs\": [], \"source\": \"breadth = \"}";
+
+    @Test
+    void cells_are_counted_from_one_and_others_passed_over() {
+        Notebook notebook = notebook(
+                MARKDOWN,
+                Samples.code("a", "a = 1 mm"),
+                SKIPPED,
+                Samples.code("blank", " "),
+                Samples.code("b", "b = 2 mm"));
+        List<String> heard = new ArrayList<>();
+
+        NotebookRun run = NotebookRunner.run(notebook, listener(heard));
+
+        assertThat(heard).containsExactly("start 1 of 2", "1 done", "start 2 of 2", "2 done");
+        assertThat(run.cells()).extracting(CellRun::number).containsExactly(0, 1, 0, 0, 2);
+        assertThat(run.executed().json()).contains("\"execution_count\": 2", "\"execution_count\": 7");
+    }
+
+    @Test
+    void a_java_cell_says_not_yet_and_where() {
+        NotebookRun run = NotebookRunner.run(
+                notebook(Samples.code("a", "java\nint x = 1;"), Samples.code("b", "a = 1 mm")), Progress.SILENT);
+
+        assertThat(run.cells()).extracting(CellRun::state).containsExactly(CellState.ERROR, CellState.DONE);
+        assertThat(run.diagnostics().get(0).toString())
+                .contains("error not-yet: a cell in Java cannot be made yet", "--> cell 1, line 1, column 1");
+        assertThat(run.executed().json()).contains("\"ename\": \"not-yet\"");
+        assertThat(run.verdict()).isEqualTo(Verdict.ERROR);
+    }
+
+    @Test
+    void a_name_that_starts_with_java_is_no_java_cell() {
+        NotebookRun run = NotebookRunner.run(notebook(Samples.code("a", "java-width = 1 mm")), Progress.SILENT);
+
+        assertThat(run.verdict()).isEqualTo(Verdict.GOOD);
+    }
+
+    @Test
+    void running_twice_gives_the_same_bytes() {
+        Notebook notebook = (Notebook) NotebookReader.read(Samples.HARBOUR_LIGHT);
+
+        String once = NotebookRunner.run(notebook, Progress.SILENT).executed().json();
+        Notebook again = (Notebook) NotebookReader.parse("again", once);
+
+        assertThat(NotebookRunner.run(again, Progress.SILENT).executed().json()).isEqualTo(once);
+    }
+
+    @Test
+    void an_error_does_not_stop_the_cells_below() {
+        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
+
+        NotebookRun run = NotebookRunner.run(
+                notebook(Samples.code("a", "a = 1 mm + 2 g"), Samples.code("b", "show 40 mm + 2 mm")), Progress.SILENT);
+
+        assertThat(run.cells()).extracting(CellRun::state).containsExactly(CellState.ERROR, CellState.DONE);
+        assertThat(run.executed().json()).contains("42 mm");
+    }
+
+    @Test
+    void a_failed_requirement_marks_its_cell() {
+        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
+
+        NotebookRun run = NotebookRunner.run(notebook(Samples.code("a", "require 1 mm >= 2 mm")), Progress.SILENT);
+
+        assertThat(run.cells()).extracting(CellRun::state).containsExactly(CellState.REQUIRE_FAILED);
+        assertThat(run.verdict()).isEqualTo(Verdict.REQUIRE_FAILED);
+    }
+
+    @Test
+    void an_error_weighs_more_than_a_failed_requirement() {
+        assertThat(Verdict.of(Samples.report(true))).isEqualTo(Verdict.GOOD);
+        assertThat(Verdict.of(Samples.report(false))).isEqualTo(Verdict.REQUIRE_FAILED);
+        assertThat(Verdict.of(Samples.reportWithTrouble())).isEqualTo(Verdict.ERROR);
+    }
+
+    private static Notebook notebook(String... cells) {
+        return (Notebook) NotebookReader.parse("it", Samples.notebook(5, "{}", cells));
+    }
+
+    private static Progress listener(List<String> heard) {
+        return new Progress() {
+            @Override
+            public void started(int number, int total) {
+                heard.add("start " + number + " of " + total);
+            }
+
+            @Override
+            public void finished(int number, int total, CellState state) {
+                heard.add(number + " " + state.words());
+            }
+        };
+    }
+}
