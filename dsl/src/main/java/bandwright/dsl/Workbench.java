@@ -57,6 +57,15 @@ public final class Workbench {
      * @param text the name under which errors speak of the cell, and its text
      */
     public Outcome run(String cellId, SourceText text) {
+        return run(cellId, text, true);
+    }
+
+    /** As {@link #run}, but nothing that the cell asks is answered: for those who want the {@link #report numbers} alone. */
+    public Outcome define(String cellId, SourceText text) {
+        return run(cellId, text, false);
+    }
+
+    private Outcome run(String cellId, SourceText text, boolean answered) {
         ParseResult parsed = RingParser.parse(text);
         if (parsed.hasErrors()) {
             return new Outcome(this, parsed.diagnostics(), List.of());
@@ -72,7 +81,9 @@ public final class Workbench {
         if (told.stream().anyMatch(Diagnostic::isError)) {
             return new Outcome(this, told, List.of());
         }
-        return next.answer(this, parsed.cell().statements(), text, told);
+        return answered
+                ? next.answer(this, parsed.cell().statements(), text, told)
+                : new Outcome(next, told, List.of());
     }
 
     private Outcome answer(Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told) {
