@@ -17,7 +17,7 @@ public final class Guard {
     static Outcome run(Workbench workbench, String cellId, SourceText text) {
         try {
             return workbench.run(cellId, text);
-        } catch (RuntimeException | StackOverflowError failure) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             return new Outcome(workbench, List.of(diagnostic(text.name(), failure)), List.of());
         }
     }
@@ -26,7 +26,7 @@ public final class Guard {
     public static Report report(Workbench workbench) {
         try {
             return workbench.report();
-        } catch (RuntimeException | StackOverflowError failure) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             List<Diagnostic> troubles = List.of(diagnostic("the numbers of the ring", failure));
             return new Report(null, null, List.of(), List.of(), List.of(), troubles, "");
         }
@@ -36,7 +36,7 @@ public final class Guard {
     public static Outcome withValue(Workbench workbench, String name, String expression) {
         try {
             return workbench.withValue(name, expression);
-        } catch (RuntimeException | StackOverflowError failure) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             return new Outcome(workbench, List.of(diagnostic(name, failure)), List.of());
         }
     }
