@@ -4,18 +4,18 @@ package bandwright.dsl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.diagnostic.Diagnostic;
-import bandwright.dsl.material.MaterialSource;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.resolve.Resolution;
 
 /** Draws up the numbers of a design. What cannot be measured becomes a trouble; the rest is still told. */
@@ -80,8 +80,16 @@ final class Reporter {
                 body.mesh().triangleCount());
     }
 
-    static String source(Metal metal) {
-        return metal.sources().stream().map(MaterialSource::text).collect(Collectors.joining(" | "));
+    /** Where the density was read; further readings of it stand in {@code show weights}. */
+    private static String source(Metal metal) {
+        return metal.sources().get(0).text();
+    }
+
+    private static String stone(StoneRow row) {
+        String length = QuantityFormat.format(Quantity.millimetres(row.size().lengthMm()));
+        String width = QuantityFormat.format(Quantity.millimetres(row.size().widthMm()));
+        return row.cut().word() + " " + row.material().name() + " "
+                + (row.cut().hasTwoSizes() ? length + " by " + width : length);
     }
 
     private Report.RowLine row(StoneRow row) {
@@ -89,7 +97,7 @@ final class Reporter {
         return new Report.RowLine(
                 row.name(),
                 row.part(),
-                row.cut().word() + " " + row.material().name(),
+                stone(row),
                 measures.count(),
                 row.size().lengthMm(),
                 measures.gapMm(),

@@ -75,10 +75,7 @@ public final class Ring {
                 work.add(work(section));
             }
         }
-        work.parallelStream()
-                .map(Work::body)
-                .toList()
-                .forEach(body -> bodies.put(body.name(), body));
+        work.parallelStream().map(Work::body).toList().forEach(body -> bodies.put(body.name(), body));
         return sections().stream().map(section -> body(section.name())).toList();
     }
 
@@ -92,7 +89,8 @@ public final class Ring {
     }
 
     /** All that is needed to make a part's body, gathered so that making it touches nothing shared but the workshop. */
-    private record Work(Workshop workshop, PartSection section, Workshop.Recipe recipe, Map<Curve, Integer> faces, int end) {
+    private record Work(
+            Workshop workshop, PartSection section, Workshop.Recipe recipe, Map<Curve, Integer> faces, int end) {
         Body body() {
             return new Body(
                     section, workshop.shape(recipe, () -> new BodyMaker(recipe, curve -> face(curve), end).make()));

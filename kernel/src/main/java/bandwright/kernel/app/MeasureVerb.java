@@ -14,7 +14,6 @@ import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.run.Guard;
 import bandwright.kernel.run.NotebookRun;
 import bandwright.kernel.run.NotebookRunner;
-import bandwright.kernel.run.Progress;
 
 /** Runs a notebook or a text, gives definitions other values, and writes the numbers. */
 record MeasureVerb(
@@ -29,7 +28,7 @@ record MeasureVerb(
         if (out != null && RunFiles.same(out, input)) {
             throw new UsageFault("this would overwrite " + input);
         }
-        NotebookRun run = NotebookRunner.run(notebook, Progress.SILENT);
+        NotebookRun run = NotebookRunner.define(notebook);
         Inputs.tell(terminal, run.cellDiagnostics());
         Workbench workbench = run.workbench();
         for (String setting : settings) {

@@ -14,9 +14,9 @@ import bandwright.dsl.source.SourceText;
 public final class Guard {
     private Guard() {}
 
-    static Outcome run(Workbench workbench, String cellId, SourceText text) {
+    static Outcome run(Workbench workbench, String cellId, SourceText text, boolean answered) {
         try {
-            return workbench.run(cellId, text);
+            return answered ? workbench.run(cellId, text) : workbench.define(cellId, text);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             return new Outcome(workbench, List.of(diagnostic(text.name(), failure)), List.of());
         }

@@ -22,19 +22,26 @@ import bandwright.kernel.notebook.NotebookCell;
 public final class NotebookRunner {
     private final Notebook notebook;
     private final Progress progress;
+    private final boolean answered;
     private final int total;
     private final Map<String, CellResult> results = new LinkedHashMap<>();
     private Workbench workbench = Workbench.empty();
     private int number;
 
-    private NotebookRunner(Notebook notebook, Progress progress) {
+    private NotebookRunner(Notebook notebook, Progress progress, boolean answered) {
         this.notebook = notebook;
         this.progress = progress;
+        this.answered = answered;
         this.total = (int) notebook.cells().stream().filter(NotebookCell::runs).count();
     }
 
     public static NotebookRun run(Notebook notebook, Progress progress) {
-        return new NotebookRunner(notebook, progress).run();
+        return new NotebookRunner(notebook, progress, true).run();
+    }
+
+    /** Runs all cells without answering what they ask: for the numbers alone, which need no pictures. */
+    public static NotebookRun define(Notebook notebook) {
+        return new NotebookRunner(notebook, Progress.SILENT, false).run();
     }
 
     private NotebookRun run() {
@@ -49,7 +56,8 @@ public final class NotebookRunner {
         number++;
         progress.started(number, total);
         SourceText text = new SourceText(notebook.cellName(number), cell.source());
-        Outcome outcome = JavaCell.is(text) ? JavaCell.notYet(workbench, text) : Guard.run(workbench, cell.id(), text);
+        Outcome outcome =
+                JavaCell.is(text) ? JavaCell.notYet(workbench, text) : Guard.run(workbench, cell.id(), text, answered);
         workbench = outcome.workbench();
         CellRun run = new CellRun(cell, number, state(outcome), outcome.diagnostics(), outcome.answers());
         results.put(cell.id(), new CellResult(number, Displays.outputs(run.diagnostics(), run.answers())));

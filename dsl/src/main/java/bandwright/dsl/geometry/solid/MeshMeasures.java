@@ -1,8 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.solid;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 
 /** What a mesh measures by itself. */
 public final class MeshMeasures {
@@ -56,23 +55,25 @@ public final class MeshMeasures {
 
     /** What keeps a mesh from being a closed, oriented 2-manifold; empty text if nothing does. */
     public static String closednessFault(Mesh mesh) {
-        Map<Long, Integer> directed = new HashMap<>(4 * mesh.triangles().length);
         int[] corners = mesh.triangles();
+        long[] sides = new long[corners.length];
         for (int h = 0; h < corners.length; h++) {
             int from = corners[h];
             int to = corners[h % 3 == 2 ? h - 2 : h + 1];
             if (from == to) {
                 return "triangle " + h / 3 + " has the same corner twice";
             }
-            if (directed.merge(key(from, to), 1, Integer::sum) > 1) {
+            sides[h] = (long) from << 32 | to;
+        }
+        Arrays.sort(sides);
+        for (int i = 0; i < sides.length; i++) {
+            long from = sides[i] >>> 32;
+            long to = sides[i] & 0xffffffffL;
+            if (i > 0 && sides[i] == sides[i - 1]) {
                 return "the edge " + from + "-" + to + " is used twice in one direction";
             }
-        }
-        for (int h = 0; h < corners.length; h++) {
-            int from = corners[h];
-            int to = corners[h % 3 == 2 ? h - 2 : h + 1];
-            if (!directed.containsKey(key(to, from))) {
-                return "the edge " + from + "-" + to + " of triangle " + h / 3 + " has no neighbour";
+            if (Arrays.binarySearch(sides, to << 32 | from) < 0) {
+                return "the edge " + from + "-" + to + " has no neighbour";
             }
         }
         for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -85,9 +86,5 @@ public final class MeshMeasures {
 
     public static boolean isClosed(Mesh mesh) {
         return closednessFault(mesh).isEmpty();
-    }
-
-    private static long key(int from, int to) {
-        return ((long) from << 32) | to;
     }
 }
