@@ -176,8 +176,8 @@ public final class Ring {
         for (double across : row.acrossMm()) {
             SurfaceLine surface = SurfaceLine.outer(
                             band.stations().get(0).section().outline(), across)
-                    .orElseThrow(() -> new Fault(Diagnostic.error("stone-off-part", row.place())
-                            .with(row.name(), row.part(), Lengths.text(width), Lengths.text(metal.width()))
+                    .orElseThrow(() -> new Fault(Diagnostic.error("stone-beside-part", row.place())
+                            .with(row.name(), Lengths.text(across), row.part())
                             .build()));
             double out = row.upright() ? 1 : surface.outFacing();
             double along = row.upright() ? 0 : surface.acrossFacing();

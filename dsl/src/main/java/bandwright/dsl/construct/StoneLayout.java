@@ -92,8 +92,14 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
         return 2 * (line.girdleRadius * sine - reach);
     }
 
-    /** The angle between neighbours at which the gap is the given one. The gap grows with the angle: halving finds it. */
+    /**
+     * The angle between neighbours at which the gap is the given one. The gap grows with the angle: halving finds it. More than a
+     * full turn if not even two stones leave that gap.
+     */
     static double stepFor(StoneRow row, Line line, double gapMm) {
+        if (gap(row, line, StrictMath.PI) < gapMm) {
+            return 2 * TURN;
+        }
         double low = 0;
         double high = StrictMath.PI;
         for (int i = 0; i < 80; i++) {

@@ -58,6 +58,7 @@ class ReferenceRingTest {
     void the_thinnest_wall_of_the_shank_is_the_web_between_two_holes_at_the_finger() {
         var wall = ring.body("shank").wall().orElseThrow();
         double inner = 57 / (2 * StrictMath.PI);
+        // The point of a hole's wall nearest to the next hole, where it meets the bore.
         double edge = Math.sqrt(inner * inner - 0.4 * 0.4);
         double web = 2 * (edge * StrictMath.sin(StrictMath.PI / 40) - 0.4 * StrictMath.cos(StrictMath.PI / 40));
         assertThat(wall.thicknessMm()).isEqualTo(web, within(0.003));

@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.DynamicTest;
@@ -69,6 +72,21 @@ public final class GoldenFiles {
                 fail("%s was missing and has been written; look at it and run again", expected);
             }
             assertThat(actual).isEqualTo(Files.readString(expected, StandardCharsets.UTF_8));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    /** The codes of the messages in one section of the texts, such as {@code parse}. */
+    public static Set<String> codes(String section) {
+        try {
+            Path texts = Path.of("src/main/resources/bandwright/dsl/diagnostic/messages.properties");
+            String all = Files.readString(texts, StandardCharsets.UTF_8);
+            String own = all.split("# --- " + section + ":", 2)[1].split("\n# --- ", 2)[0];
+            return own.lines()
+                    .filter(line -> line.matches("[a-z][a-z-]* = .*"))
+                    .map(line -> line.substring(0, line.indexOf(' ')))
+                    .collect(Collectors.toCollection(TreeSet::new));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

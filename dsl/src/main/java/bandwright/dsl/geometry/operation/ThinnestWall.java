@@ -22,6 +22,9 @@ import bandwright.dsl.geometry.solid.Mesh;
  * The answer is exact for the faceted body; the facets of round faces leave those by 2 to 3 micrometres at the settings in use.
  */
 public final class ThinnestWall {
+    /** A straight way between two holes dips into a round bore by less than this share of its length. */
+    private static final double CHORD_RISE = 0.02;
+
     private static final double LOOK_AWAY = -StrictMath.sqrt(0.5);
 
     /** The thinnest wall, mm, and the two points, x, y and z each, between which it was found. */
@@ -133,6 +136,7 @@ public final class ThinnestWall {
                 && dot(sampleNormals, t, normals, hit[0]) < LOOK_AWAY
                 && !sharpPairs.contains(pair(sample.surfaces()[t], whole.surfaces()[hit[0]]))
                 && nearest[0] * reach < best) {
+            // A ray from the middle of a face starts in the metal behind it.
             best = nearest[0] * reach;
             for (int axis = 0; axis < 3; axis++) {
                 bestFrom[axis] = from[axis];
@@ -166,7 +170,7 @@ public final class ThinnestWall {
                     + way[2] * sampleNormals[3 * t + 2];
             double outwards =
                     way[0] * normals[3 * face] + way[1] * normals[3 * face + 1] + way[2] * normals[3 * face + 2];
-            if (inwards < 0 && outwards > 0 && isClear(distance.from, distance.to)) {
+            if (inwards < 0 && outwards > 0 && isClear(distance.from.clone(), distance.to.clone())) {
                 best = distance.length;
                 System.arraycopy(distance.from, 0, bestFrom, 0, 3);
                 System.arraycopy(distance.to, 0, bestTo, 0, 3);
@@ -174,16 +178,31 @@ public final class ThinnestWall {
         });
     }
 
-    /** Whether a way from face to face meets no other face between its ends. */
+    /** Whether a way from face to face meets no other face between its ends and runs through metal, not through air. */
     private boolean isClear(double[] from, double[] to) {
-        double[] a = from.clone();
-        double[] b = to.clone();
         boolean[] clear = {true};
-        queryBox(a, b, 0, face -> {
-            double share = distance.crossing(whole, face, a, b);
+        queryBox(from, to, 0, face -> {
+            double share = distance.crossing(whole, face, from, to);
             clear[0] &= !(share > 1e-6 && share < 1 - 1e-6);
         });
-        return clear[0];
+        return clear[0] && isInMetal((from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2);
+    }
+
+    /** Whether the middle of a way lies in the metal, or as near to it as a chord comes to the bore that it spans. */
+    private boolean isInMetal(double x, double y, double z) {
+        double near = CHORD_RISE * distance.length;
+        boolean[] grazes = {false};
+        tree.query(x - near, y - near, z - near, x + near, y + near, z + near, face -> grazes[0] = true);
+        return grazes[0] || isInside(x, y, z);
+    }
+
+    /** A point is inside if a ray from it leaves the body once more than it enters; the ray's direction favours no axis. */
+    private boolean isInside(double x, double y, double z) {
+        double[] start = {x, y, z};
+        double[] end = {x + 41.3, y + 59.7, z + 72.1};
+        int[] crossings = {0};
+        queryBox(start, end, 0, face -> crossings[0] += distance.crossing(whole, face, start, end) > 0 ? 1 : 0);
+        return crossings[0] % 2 == 1;
     }
 
     private void queryBox(double[] a, double[] b, double margin, IntConsumer found) {

@@ -79,7 +79,8 @@ public final class FormDrawing {
             return impossible("side", "the side", side, "the height", height);
         } else if (side < 0) {
             return impossible("bevel", "the bevel", bevel, "the height", height);
-        } else if (inside >= side && inside > 0) {
+        } else if (inside > side) {
+            // As high as the side it may be: two arcs then meet in a point, as in a lens.
             boolean flat = form == Form.FLAT_COURT;
             return impossible("inside", "the rise inside", inside, flat ? "the height" : "the side", side);
         } else if (inside > half) {

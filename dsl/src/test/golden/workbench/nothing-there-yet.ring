@@ -1,0 +1,3 @@
+show ring
+show weights
+weight(shank)

@@ -1,0 +1,177 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.PlainRenderer;
+import bandwright.dsl.golden.GoldenFiles;
+import bandwright.dsl.source.SourceText;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+class WorkbenchTest {
+    private static final String BAND = """
+            breadth = 4.6 mm between 3 mm and 8 mm
+            finger-size = ISO 57
+            profile dome = d-shape(width: breadth, height: 1.9 mm, side: 1.25 mm)
+            band shank { finger finger-size  profile dome  metal silver-925 }
+            """;
+
+    @TestFactory
+    Stream<DynamicTest> answers_and_errors_are_as_expected() {
+        return GoldenFiles.tests(
+                "workbench", "out", input -> text(Workbench.empty().run("cell-1", input.source())));
+    }
+
+    private static String text(Outcome outcome) {
+        StringBuilder text = new StringBuilder();
+        outcome.diagnostics()
+                .forEach(told -> text.append(PlainRenderer.render(told)).append("\n"));
+        outcome.answers()
+                .forEach(answer -> text.append(answer.plainText().strip()).append("\n\n"));
+        return text.toString();
+    }
+
+    /** Codes with which no text can be told wrong: they come from the command line. */
+    private static final Set<String> GIVEN = Set.of("given-no-value", "given-unknown-name", "given-wrong-kind");
+
+    @Test
+    void every_code_from_construction_to_answer_has_a_case() {
+        Set<String> told = new TreeSet<>();
+        GoldenFiles.cases("workbench")
+                .forEach(input -> Workbench.empty()
+                        .run("cell-1", input.source())
+                        .diagnostics()
+                        .forEach(diagnostic -> told.add(diagnostic.code())));
+        Set<String> ours = new TreeSet<>();
+        for (String section : List.of("construct", "measure", "workbench")) {
+            ours.addAll(GoldenFiles.codes(section));
+        }
+        ours.removeAll(GIVEN);
+        assertThat(told).containsAll(ours);
+    }
+
+    @Test
+    void the_section_of_the_whole_example_is_drawn_as_before() {
+        GoldenFiles.Case example = GoldenFiles.cases("workbench").stream()
+                .filter(input -> input.name().equals("harbour-light"))
+                .findFirst()
+                .orElseThrow();
+        String svg = Workbench.empty().run("cell-1", example.source()).answers().stream()
+                .filter(Answer.Drawn.class::isInstance)
+                .map(answer -> ((Answer.Drawn) answer).svg())
+                .collect(Collectors.joining());
+        GoldenFiles.check(Path.of("src/test/golden/workbench/harbour-light.svg"), svg);
+    }
+
+    @Test
+    void the_order_of_cells_does_not_change_the_ring() {
+        List<String> cells = List.of(
+                "breadth = 5 mm",
+                "profile dome = d-shape(width: breadth, height: 1.9 mm, side: 1.25 mm)",
+                "band shank { finger ISO 57  profile dome  metal silver-925 }");
+        Workbench forwards = Workbench.empty();
+        Workbench backwards = Workbench.empty();
+        for (int i = 0; i < cells.size(); i++) {
+            forwards = run(forwards, "c" + i, cells.get(i)).workbench();
+            int j = cells.size() - 1 - i;
+            backwards = run(backwards, "c" + j, cells.get(j)).workbench();
+        }
+        assertThat(forwards.report().parts()).hasSize(1);
+        assertThat(backwards.report()).isEqualTo(forwards.report());
+    }
+
+    @Test
+    void a_cell_with_an_error_changes_nothing() {
+        Workbench before = run(Workbench.empty(), "a", BAND).workbench();
+        Outcome outcome = run(before, "b", "breadth = 5 mm\nfinger-size = 5 mm + 2 g");
+        assertThat(outcome.hasErrors()).isTrue();
+        assertThat(outcome.workbench()).isSameAs(before);
+    }
+
+    @Test
+    void a_change_that_breaks_another_cell_is_refused_and_says_where() {
+        Workbench before =
+                run(Workbench.empty(), "a", BAND + "height = 1.9 mm\n").workbench();
+        before = run(before, "a2", "profile low = d-shape(width: breadth, height: height, side: 1.25 mm)")
+                .workbench();
+        Outcome outcome = run(before, "b", "height = 1 mm");
+        assertThat(outcome.hasErrors()).isTrue();
+        assertThat(outcome.diagnostics().stream().filter(Diagnostic::isError))
+                .anySatisfy(error -> assertThat(String.valueOf(error.place())).startsWith("a2, line 1"));
+        assertThat(outcome.workbench()).isSameAs(before);
+    }
+
+    @Test
+    void running_a_cell_again_replaces_what_it_made() {
+        Workbench first = run(Workbench.empty(), "a", BAND).workbench();
+        Workbench second = run(first, "a", BAND.replace("4.6 mm", "5 mm")).workbench();
+        assertThat(second.report().parts().get(0).volumeMm3())
+                .isGreaterThan(first.report().parts().get(0).volumeMm3());
+        assertThat(second.without("a").report().parts()).isEmpty();
+    }
+
+    @Test
+    void a_given_value_changes_the_ring_as_the_text_would() {
+        Workbench ring = run(Workbench.empty(), "a", BAND).workbench();
+        Workbench given = ring.withValue("breadth", "5.5 mm").workbench();
+        Workbench typed =
+                run(Workbench.empty(), "a", BAND.replace("4.6 mm", "5.5 mm")).workbench();
+        assertThat(given.report().parts()).isEqualTo(typed.report().parts());
+    }
+
+    @Test
+    void given_values_that_cannot_be_are_told() {
+        Workbench ring = run(Workbench.empty(), "a", BAND).workbench();
+        assertThat(codes(ring.withValue("bredth", "5 mm"))).containsExactly("given-unknown-name");
+        assertThat(codes(ring.withValue("shank", "5 mm"))).containsExactly("given-unknown-name");
+        assertThat(codes(ring.withValue("breadth", "5 g"))).isNotEmpty();
+        assertThat(codes(ring.withValue("breadth", "US 8"))).isNotEmpty();
+        assertThat(codes(ring.withValue("breadth", "9 mm"))).isNotEmpty();
+        assertThat(codes(ring.withValue("finger-size", "US 400"))).isNotEmpty();
+        assertThat(codes(ring.withValue("breadth", "5 mm\nthickness = 2 mm"))).containsExactly("given-no-value");
+    }
+
+    /**
+     * Common practice, no source: a domed band 5 mm wide and 2 mm high at US 7 in a 14-karat alloy weighs about 5.2 g. It must lie
+     * between the knife-edge and the flat form, and within 6 % of the lens curved in and out by 1 mm each.
+     */
+    @Test
+    void a_domed_band_weighs_what_the_trade_says() {
+        double knife = weight("knife-edge(width: 5 mm, height: 2 mm)");
+        double lens = weight("court(width: 5 mm, height: 2 mm, side: 1 mm, inside: 1 mm)");
+        double flat = weight("flat(width: 5 mm, height: 2 mm)");
+        assertThat(5.2).isBetween(knife, flat);
+        assertThat(lens).isCloseTo(5.2, withinPercentage(6));
+    }
+
+    /** "14-karat" alone names no recipe: the yellow one with zinc, 13.07 g/cm³, is the usual American casting alloy. */
+    private static double weight(String form) {
+        Outcome outcome = run(
+                Workbench.empty(),
+                "a",
+                "metal karat-14 { density 13.07 g/cm^3 }\nprofile form = " + form
+                        + "\nband shank { finger US 7  profile form  metal karat-14 }");
+        assertThat(outcome.diagnostics()).isEmpty();
+        return outcome.workbench().report().totalWeightG();
+    }
+
+    private static Outcome run(Workbench workbench, String cell, String text) {
+        return workbench.run(cell, new SourceText(cell, text));
+    }
+
+    private static List<String> codes(Outcome outcome) {
+        return outcome.diagnostics().stream().map(Diagnostic::code).toList();
+    }
+}
