@@ -27,7 +27,7 @@ public enum Form {
     COURT("court", "side inside"),
     /** Curved inside as {@link #COURT}, flat outside. */
     FLAT_COURT("flat-court", "inside"),
-    /** Flat inside, walls up to {@code side} (0.4 of the height), two straight slopes to a ridge in the middle. */
+    /** Flat inside, walls up to {@code side} (0.25 of the height), two straight slopes to a ridge in the middle. */
     KNIFE_EDGE("knife-edge", "side"),
     /**
      * Flat inside and out, the outer corners cut off: {@code bevel} is how far the cut reaches across, {@code side} where

@@ -66,7 +66,7 @@ public final class FormDrawing {
         return switch (form) {
             case FLAT, RECTANGLE, FLAT_COURT, CONCAVE -> height;
             case D_SHAPE, COURT -> size("side", 0.6 * height);
-            case KNIFE_EDGE -> size("side", 0.4 * height);
+            case KNIFE_EDGE -> size("side", 0.25 * height);
             case BEVELLED -> size("side", height - bevel);
             case HALF_ROUND -> 0;
         };
@@ -79,8 +79,8 @@ public final class FormDrawing {
             return impossible("side", "the side", side, "the height", height);
         } else if (side < 0) {
             return impossible("bevel", "the bevel", bevel, "the height", height);
-        } else if (inside > side) {
-            // As high as the side it may be: two arcs then meet in a point, as in a lens.
+        } else if (inside > side || (form == Form.FLAT_COURT && inside == side)) {
+            // As high as the side it may be under an outer arc: the two then meet in a point, as in a lens.
             boolean flat = form == Form.FLAT_COURT;
             return impossible("inside", "the rise inside", inside, flat ? "the height" : "the side", side);
         } else if (inside > half) {
