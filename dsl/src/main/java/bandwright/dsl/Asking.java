@@ -3,6 +3,7 @@ package bandwright.dsl;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -18,7 +19,23 @@ import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
-import bandwright.dsl.syntax.*;
+import bandwright.dsl.syntax.Explain;
+import bandwright.dsl.syntax.Export;
+import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Find;
+import bandwright.dsl.syntax.Measured;
+import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Option;
+import bandwright.dsl.syntax.Quote;
+import bandwright.dsl.syntax.Require;
+import bandwright.dsl.syntax.Sheet;
+import bandwright.dsl.syntax.Show;
+import bandwright.dsl.syntax.ShowSubject;
+import bandwright.dsl.syntax.Statement;
+import bandwright.dsl.syntax.Vary;
+import bandwright.dsl.syntax.View;
+import bandwright.dsl.syntax.Viewpoint;
+import bandwright.dsl.syntax.WhatIf;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.SectionDrawing;
@@ -29,7 +46,20 @@ import bandwright.dsl.view.ring.RingSection;
 import bandwright.dsl.view.ring.RingTables;
 
 /** Answers the statements of a cell that ask; those that make something have no answer. */
-final class Asking implements Statement.Visitor<Optional<Answer>> {
+final class Asking {
+    /** What the language has and this program does not answer so far, in the user's words. */
+    private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(
+            View.class, "the model to turn by hand",
+            Vary.class, "vary",
+            WhatIf.class, "what-if",
+            Option.class, "option",
+            Find.class, "find",
+            Measured.class, "measured",
+            Explain.class, "explain",
+            Quote.class, "quote",
+            Export.class, "export",
+            Sheet.class, "sheet");
+
     /** Millimetres of paper for one of the ring. */
     private static final double SECTION_SCALE = 10;
 
@@ -45,8 +75,20 @@ final class Asking implements Statement.Visitor<Optional<Answer>> {
         this.source = source;
     }
 
-    @Override
-    public Optional<Answer> show(Show show) {
+    Optional<Answer> answer(Statement statement) {
+        if (statement instanceof Show show) {
+            return show(show);
+        } else if (statement instanceof Require require) {
+            return Optional.of(new Answer.Required(Requirements.judge(design, require, source)));
+        }
+        String missing = NOT_YET.get(statement.getClass());
+        if (missing != null) {
+            throw notYet(missing, statement.span());
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Answer> show(Show show) {
         ShowSubject subject = show.subject();
         if (subject instanceof ShowSubject.Parts parts) {
             return picture(parts.parts(), show.viewpoint());
@@ -156,118 +198,8 @@ final class Asking implements Statement.Visitor<Optional<Answer>> {
         return parts;
     }
 
-    @Override
-    public Optional<Answer> require(Require require) {
-        return Optional.of(new Answer.Required(Requirements.judge(design, require, source)));
-    }
-
-    @Override
-    public Optional<Answer> view(View view) {
-        throw notYet("the model to turn by hand", view.span());
-    }
-
-    @Override
-    public Optional<Answer> vary(Vary vary) {
-        throw notYet("vary", vary.span());
-    }
-
-    @Override
-    public Optional<Answer> whatIf(WhatIf whatIf) {
-        throw notYet("what-if", whatIf.span());
-    }
-
-    @Override
-    public Optional<Answer> option(Option option) {
-        throw notYet("option", option.span());
-    }
-
-    @Override
-    public Optional<Answer> find(Find find) {
-        throw notYet("find", find.span());
-    }
-
-    @Override
-    public Optional<Answer> measured(Measured measured) {
-        throw notYet("measured", measured.span());
-    }
-
-    @Override
-    public Optional<Answer> explain(Explain explain) {
-        throw notYet("explain", explain.span());
-    }
-
-    @Override
-    public Optional<Answer> quote(Quote quote) {
-        throw notYet("quote", quote.span());
-    }
-
-    @Override
-    public Optional<Answer> export(Export export) {
-        throw notYet("export", export.span());
-    }
-
-    @Override
-    public Optional<Answer> sheet(Sheet sheet) {
-        throw notYet("sheet", sheet.span());
-    }
-
     private Fault notYet(String what, Span span) {
         return new Fault(
                 Diagnostic.error("not-yet", source.place(span)).with(what).build());
-    }
-
-    @Override
-    public Optional<Answer> title(Title title) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> definition(Definition definition) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> profile(Profile profile) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> band(Band band) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> groove(Groove groove) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> seats(Seats seats) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> stoneRow(StoneRow stoneRow) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> prongs(Prongs prongs) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> metal(MetalDefinition metal) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> stoneMaterial(StoneMaterial material) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<Answer> forget(Forget forget) {
-        return Optional.empty();
     }
 }

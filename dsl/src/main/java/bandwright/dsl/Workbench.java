@@ -91,7 +91,7 @@ public final class Workbench {
         Asking asking = new Asking(design, this::ring, text);
         for (Statement statement : statements) {
             try {
-                statement.accept(asking).ifPresent(answers::add);
+                asking.answer(statement).ifPresent(answers::add);
             } catch (Fault fault) {
                 fault.diagnostics().stream()
                         .filter(diagnostic -> !told.contains(diagnostic))

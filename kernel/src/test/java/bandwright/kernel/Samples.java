@@ -12,7 +12,6 @@ import javax.imageio.ImageIO;
 
 import bandwright.dsl.Answer;
 import bandwright.dsl.Report;
-import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.source.SourceText;
@@ -28,13 +27,6 @@ public final class Samples {
     public static final Path HARBOUR_LIGHT = REPOSITORY.resolve("notebooks").resolve("harbour-light.ipynb");
 
     private Samples() {}
-
-    /** Whether the language answers; without it, what needs true answers is skipped. */
-    public static boolean languageIsThere() {
-        return Workbench.empty()
-                .run("probe", new SourceText("probe", "breadth = = 4 mm"))
-                .hasErrors();
-    }
 
     public static Answer.Requirement requirement(boolean passed) {
         return new Answer.Requirement(

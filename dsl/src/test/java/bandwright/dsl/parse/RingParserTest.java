@@ -2,8 +2,6 @@
 package bandwright.dsl.parse;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -97,21 +95,7 @@ class RingParserTest {
         for (GoldenFiles.Case input : GoldenFiles.cases("errors")) {
             RingParser.parse(input.source()).diagnostics().forEach(diagnostic -> shown.add(diagnostic.code()));
         }
-        assertThat(shown).isEqualTo(codesOfThisPackage());
-    }
-
-    /** The codes between the heading of this package and the next heading. */
-    private static Set<String> codesOfThisPackage() throws IOException {
-        Set<String> codes = new TreeSet<>();
-        try (InputStream stream = Diagnostic.class.getResourceAsStream("messages.properties")) {
-            assertThat(stream).isNotNull();
-            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-            String section = text.split("# --- parse:", 2)[1].split("\n# --- ", 2)[0];
-            section.lines()
-                    .filter(line -> line.matches("[a-z-]+ = .*"))
-                    .forEach(line -> codes.add(line.substring(0, line.indexOf(' '))));
-        }
-        return codes;
+        assertThat(shown).isEqualTo(GoldenFiles.codes("parse"));
     }
 
     @Test

@@ -2,8 +2,6 @@
 package bandwright.dsl.resolve;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -89,20 +87,7 @@ class ResolutionTest {
         for (GoldenFiles.Case input : GoldenFiles.cases("resolve")) {
             told(input.source()).forEach(diagnostic -> shown.add(diagnostic.code()));
         }
-        assertThat(shown).isEqualTo(codesOfThisPackage());
-    }
-
-    private static Set<String> codesOfThisPackage() throws IOException {
-        Set<String> codes = new TreeSet<>();
-        try (InputStream stream = Diagnostic.class.getResourceAsStream("messages.properties")) {
-            assertThat(stream).isNotNull();
-            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-            String section = text.split("# --- resolve:", 2)[1].split("\n# --- ", 2)[0];
-            section.lines()
-                    .filter(line -> line.matches("[a-z-]+ = .*"))
-                    .forEach(line -> codes.add(line.substring(0, line.indexOf(' '))));
-        }
-        return codes;
+        assertThat(shown).isEqualTo(GoldenFiles.codes("resolve"));
     }
 
     @Test

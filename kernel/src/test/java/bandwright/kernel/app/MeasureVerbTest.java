@@ -13,7 +13,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import bandwright.kernel.Samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 class MeasureVerbTest {
     @TempDir
@@ -149,7 +148,6 @@ class MeasureVerbTest {
 
     @Test
     void an_unknown_name_or_a_wrong_unit_gives_two() {
-        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
         for (String setting : new String[] {"no-such-name=1 mm", "breadth=3 g", "breadth=20 mm", "breadth=("}) {
             Ran ran = Ran.command("measure", Samples.HARBOUR_LIGHT, "--set", setting);
             assertThat(ran.exitCode()).as(setting).isEqualTo(2);
@@ -160,7 +158,6 @@ class MeasureVerbTest {
 
     @Test
     void another_size_is_another_ring() throws IOException {
-        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
 
         JsonNode before = numbers();
         JsonNode after = numbers("--set", "finger-size=US 10", "--set", "breadth=5 mm");

@@ -11,7 +11,6 @@ import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookReader;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 class NotebookRunnerTest {
     private static final String MARKDOWN =
@@ -67,7 +66,6 @@ class NotebookRunnerTest {
 
     @Test
     void an_error_does_not_stop_the_cells_below() {
-        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
 
         NotebookRun run = NotebookRunner.run(
                 notebook(Samples.code("a", "a = 1 mm + 2 g"), Samples.code("b", "show 40 mm + 2 mm")), Progress.SILENT);
@@ -78,7 +76,6 @@ class NotebookRunnerTest {
 
     @Test
     void a_failed_requirement_marks_its_cell() {
-        assumeTrue(Samples.languageIsThere(), "the language does not answer yet");
 
         NotebookRun run = NotebookRunner.run(notebook(Samples.code("a", "require 1 mm >= 2 mm")), Progress.SILENT);
 
