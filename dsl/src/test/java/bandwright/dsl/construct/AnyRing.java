@@ -77,7 +77,8 @@ record AnyRing(
         return new AnyRing(
                 base,
                 grooveWidth,
-                between(random, 0.2, 0.8) * side,
+                // Below the side walls' height, so that the flank beside the groove is always there.
+                height - side + between(random, 0.2, 0.8) * side,
                 random.nextInt(4) == 0 ? between(random, 0.01, 0.05) : 0,
                 between(random, 0, 0.4),
                 Arc.FULL,

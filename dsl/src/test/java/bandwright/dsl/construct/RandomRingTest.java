@@ -57,7 +57,7 @@ class RandomRingTest {
                 if (((AnyRing) ring.design()).pinsPerGap() == 0 || !part.name().equals("stripe")) {
                     assertThat(volume)
                             .as("%s of ring %d", part.name(), seed)
-                            .isLessThanOrEqualTo(turned);
+                            .isLessThanOrEqualTo(turned * (1 + 1e-12));
                 }
             }
             if (((AnyRing) ring.design()).fit() == 0) {
@@ -85,7 +85,7 @@ class RandomRingTest {
     /** One stone's wedge, copied, against all stones cut one and all from the whole ring. */
     @Test
     void the_symmetric_way_and_the_general_way_agree() {
-        IntStream.range(0, 60 * TIMES).parallel().forEach(seed -> {
+        IntStream.range(0, 12 * TIMES).parallel().forEach(seed -> {
             Ring ring = ring(seed);
             for (Body body : ring.bodies()) {
                 if (ring.isTurned(body.name())) {
