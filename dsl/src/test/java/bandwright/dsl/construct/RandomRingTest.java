@@ -70,7 +70,7 @@ class RandomRingTest {
 
     @Test
     void meshes_are_closed() {
-        IntStream.range(0, 1_000 * TIMES).parallel().forEach(seed -> {
+        IntStream.range(0, 1_500 * TIMES).parallel().forEach(seed -> {
             for (Body body : ring(seed).bodies()) {
                 assertThat(MeshMeasures.closednessFault(body.mesh()))
                         .as("%s of ring %d", body.name(), seed)
