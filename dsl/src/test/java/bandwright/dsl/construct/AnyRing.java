@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.model.Arc;
@@ -18,6 +19,7 @@ import bandwright.dsl.model.StoneRow;
 /**
  * A ring of the family of {@link HarbourLight} with more of its sizes free.
  *
+ * @param stones their number in each line; 0: as many as fit with the base's gap
  * @param across offsets of the stones' lines
  * @param pinsPerGap 0, 1 or 2
  */
@@ -28,6 +30,7 @@ record AnyRing(
         double fit,
         double sink,
         Arc around,
+        int stones,
         List<Double> across,
         boolean staggered,
         double hole,
@@ -42,24 +45,40 @@ record AnyRing(
 
     static AnyRing of(HarbourLight base) {
         return new AnyRing(
-                base, 1.9, 1, 0, 0.25, Arc.FULL, List.of(0.0), false, 0.8, 0.35, 0.01, 2, 0.55, 0.42);
+                base, 1.9, 1, 0, 0.25, Arc.FULL, 0, List.of(0.0), false, 0.8, 0.35, 0.01, 2, 0.55, 0.42);
     }
 
     AnyRing with(HarbourLight other) {
         return new AnyRing(
-                other, grooveWidth, grooveDepth, fit, sink, around, across, staggered, hole, bearing, clearance, pinsPerGap,
+                other, grooveWidth, grooveDepth, fit, sink, around, stones, across, staggered, hole, bearing, clearance, pinsPerGap,
                 pin, pinAcross);
     }
 
     AnyRing around(Arc arc) {
         return new AnyRing(
-                base, grooveWidth, grooveDepth, fit, sink, arc, across, staggered, hole, bearing, clearance, pinsPerGap,
+                base, grooveWidth, grooveDepth, fit, sink, arc, stones, across, staggered, hole, bearing, clearance, pinsPerGap,
                 pin, pinAcross);
+    }
+
+    AnyRing stones(int count) {
+        return new AnyRing(
+                base, grooveWidth, grooveDepth, fit, sink, around, count, across, staggered, hole, bearing, clearance,
+                pinsPerGap, pin, pinAcross);
+    }
+
+    /** A broad band with many lines of 46 stones, 2 mm apart. */
+    static AnyRing lines(int count) {
+        HarbourLight base = new HarbourLight(66, 2.0 * count + 2.7, 1.25, 1.9, 1.3, 0.1);
+        List<Double> across = IntStream.range(0, count)
+                .mapToObj(i -> 2.0 * i - (count - 1))
+                .toList();
+        return new AnyRing(
+                base, 2.0 * count - 0.1, 1, 0, 0.25, Arc.FULL, 46, across, false, 0.8, 0.25, 0.01, 2, 0.55, 0.42);
     }
 
     AnyRing across(List<Double> lines, boolean shifted) {
         return new AnyRing(
-                base, grooveWidth, grooveDepth, fit, sink, around, lines, shifted, hole, bearing, clearance, pinsPerGap,
+                base, grooveWidth, grooveDepth, fit, sink, around, stones, lines, shifted, hole, bearing, clearance, pinsPerGap,
                 pin, pinAcross);
     }
 
@@ -82,6 +101,7 @@ record AnyRing(
                 random.nextInt(4) == 0 ? between(random, 0.01, 0.05) : 0,
                 between(random, 0, 0.4),
                 Arc.FULL,
+                0,
                 List.of(0.0),
                 false,
                 hole,
@@ -139,7 +159,7 @@ record AnyRing(
                 row.size(),
                 0,
                 around,
-                row.spacing(),
+                stones == 0 ? row.spacing() : new StoneRow.Count(stones),
                 sink,
                 across,
                 staggered,
