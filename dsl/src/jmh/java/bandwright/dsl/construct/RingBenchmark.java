@@ -75,6 +75,8 @@ public class RingBenchmark {
     }
 
     static int triangles(Ring ring) {
-        return ring.bodies().stream().mapToInt(body -> body.mesh().triangleCount()).sum();
+        return ring.bodies().stream()
+                .mapToInt(body -> body.mesh().triangleCount())
+                .sum();
     }
 }

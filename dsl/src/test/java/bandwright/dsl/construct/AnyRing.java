@@ -44,42 +44,92 @@ record AnyRing(
     static final AnyRing REFERENCE = of(HarbourLight.REFERENCE);
 
     static AnyRing of(HarbourLight base) {
-        return new AnyRing(
-                base, 1.9, 1, 0, 0.25, Arc.FULL, 0, List.of(0.0), false, 0.8, 0.35, 0.01, 2, 0.55, 0.42);
+        return new AnyRing(base, 1.9, 1, 0, 0.25, Arc.FULL, 0, List.of(0.0), false, 0.8, 0.35, 0.01, 2, 0.55, 0.42);
     }
 
     AnyRing with(HarbourLight other) {
         return new AnyRing(
-                other, grooveWidth, grooveDepth, fit, sink, around, stones, across, staggered, hole, bearing, clearance, pinsPerGap,
-                pin, pinAcross);
+                other,
+                grooveWidth,
+                grooveDepth,
+                fit,
+                sink,
+                around,
+                stones,
+                across,
+                staggered,
+                hole,
+                bearing,
+                clearance,
+                pinsPerGap,
+                pin,
+                pinAcross);
     }
 
     AnyRing around(Arc arc) {
         return new AnyRing(
-                base, grooveWidth, grooveDepth, fit, sink, arc, stones, across, staggered, hole, bearing, clearance, pinsPerGap,
-                pin, pinAcross);
+                base,
+                grooveWidth,
+                grooveDepth,
+                fit,
+                sink,
+                arc,
+                stones,
+                across,
+                staggered,
+                hole,
+                bearing,
+                clearance,
+                pinsPerGap,
+                pin,
+                pinAcross);
     }
 
     AnyRing stones(int count) {
         return new AnyRing(
-                base, grooveWidth, grooveDepth, fit, sink, around, count, across, staggered, hole, bearing, clearance,
-                pinsPerGap, pin, pinAcross);
+                base,
+                grooveWidth,
+                grooveDepth,
+                fit,
+                sink,
+                around,
+                count,
+                across,
+                staggered,
+                hole,
+                bearing,
+                clearance,
+                pinsPerGap,
+                pin,
+                pinAcross);
     }
 
     /** A broad band with many lines of 46 stones, 2 mm apart. */
     static AnyRing lines(int count) {
         HarbourLight base = new HarbourLight(66, 2.0 * count + 2.7, 1.25, 1.9, 1.3, 0.1);
-        List<Double> across = IntStream.range(0, count)
-                .mapToObj(i -> 2.0 * i - (count - 1))
-                .toList();
+        List<Double> across =
+                IntStream.range(0, count).mapToObj(i -> 2.0 * i - (count - 1)).toList();
         return new AnyRing(
                 base, 2.0 * count - 0.1, 1, 0, 0.25, Arc.FULL, 46, across, false, 0.8, 0.25, 0.01, 2, 0.55, 0.42);
     }
 
     AnyRing across(List<Double> lines, boolean shifted) {
         return new AnyRing(
-                base, grooveWidth, grooveDepth, fit, sink, around, stones, lines, shifted, hole, bearing, clearance, pinsPerGap,
-                pin, pinAcross);
+                base,
+                grooveWidth,
+                grooveDepth,
+                fit,
+                sink,
+                around,
+                stones,
+                lines,
+                shifted,
+                hole,
+                bearing,
+                clearance,
+                pinsPerGap,
+                pin,
+                pinAcross);
     }
 
     /** A ring that can be made: stones stay within the stripe, the groove within the band, gaps are not negative. */

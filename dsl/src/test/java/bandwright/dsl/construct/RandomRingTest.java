@@ -56,9 +56,7 @@ class RandomRingTest {
                 double volume = ring.body(part.name()).volumeMm3();
                 assertThat(volume).as("%s of ring %d", part.name(), seed).isPositive();
                 if (((AnyRing) ring.design()).pinsPerGap() == 0 || !part.name().equals("stripe")) {
-                    assertThat(volume)
-                            .as("%s of ring %d", part.name(), seed)
-                            .isLessThanOrEqualTo(turned * (1 + 1e-12));
+                    assertThat(volume).as("%s of ring %d", part.name(), seed).isLessThanOrEqualTo(turned * (1 + 1e-12));
                 }
             }
             if (((AnyRing) ring.design()).fit() == 0) {
@@ -186,8 +184,12 @@ class RandomRingTest {
     private static void same(List<Mesh> a, List<Mesh> b, int seed) {
         assertThat(a).hasSameSizeAs(b);
         for (int i = 0; i < a.size(); i++) {
-            assertThat(a.get(i).positions()).as("ring %d", seed).isEqualTo(b.get(i).positions());
-            assertThat(a.get(i).triangles()).as("ring %d", seed).isEqualTo(b.get(i).triangles());
+            assertThat(a.get(i).positions())
+                    .as("ring %d", seed)
+                    .isEqualTo(b.get(i).positions());
+            assertThat(a.get(i).triangles())
+                    .as("ring %d", seed)
+                    .isEqualTo(b.get(i).triangles());
         }
     }
 }

@@ -48,8 +48,7 @@ class ClosedFormulaTest {
         double cylinder = MeshMeasures.volume(Primitives.cylinder(new double[] {3, -2, 1}, aslant, 0.75, 2.2, facets));
         assertThat(cylinder).isEqualTo(StrictMath.PI * 0.75 * 0.75 * 2.2, within(1e-11));
         double frustum = MeshMeasures.volume(Primitives.cone(ORIGIN, Primitives.X, 0.4, 0.75, 0.35, facets));
-        assertThat(frustum)
-                .isEqualTo(StrictMath.PI * 0.35 / 3 * (0.4 * 0.4 + 0.4 * 0.75 + 0.75 * 0.75), within(1e-12));
+        assertThat(frustum).isEqualTo(StrictMath.PI * 0.35 / 3 * (0.4 * 0.4 + 0.4 * 0.75 + 0.75 * 0.75), within(1e-12));
         double cone = MeshMeasures.volume(Primitives.cone(ORIGIN, Primitives.Y, 1.5, 1e-6, 2, facets));
         assertThat(cone).isEqualTo(StrictMath.PI * 1.5 * 1.5 * 2 / 3, within(1e-5));
     }
@@ -127,8 +126,8 @@ class ClosedFormulaTest {
     @Test
     void the_slice_of_a_turned_body_is_its_section() {
         Outline outer = Outline.rectangle(-2, 8, 2, 10);
-        Region section =
-                new Region(List.of(new Region.Piece(outer, List.of(circle(0.2, 9, 0.4).pieces().get(0).outer().reversed()))));
+        Region section = new Region(List.of(new Region.Piece(
+                outer, List.of(circle(0.2, 9, 0.4).pieces().get(0).outer().reversed()))));
         int facets = 64;
         Mesh mesh = new Revolution(section, 1e-4, curve -> 0).ring(facets);
         double step = 2 * StrictMath.PI / facets;
@@ -155,7 +154,7 @@ class ClosedFormulaTest {
         Point centre = new Point(x, y);
         Point right = new Point(x + radius, y);
         Point left = new Point(x - radius, y);
-        return Region.of(new Outline(
-                List.of(Arc.around(centre, right, left, true), Arc.around(centre, left, right, true))));
+        return Region.of(
+                new Outline(List.of(Arc.around(centre, right, left, true), Arc.around(centre, left, right, true))));
     }
 }

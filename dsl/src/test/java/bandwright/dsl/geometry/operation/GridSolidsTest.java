@@ -36,9 +36,13 @@ class GridSolidsTest {
         Mesh and = SolidBoolean.intersection(a, b);
         Mesh or = SolidBoolean.union(a, b);
         Mesh less = SolidBoolean.difference(a, b);
-        assertThat(MeshMeasures.closednessFault(and)).as("intersection, %s", what).isEmpty();
+        assertThat(MeshMeasures.closednessFault(and))
+                .as("intersection, %s", what)
+                .isEmpty();
         assertThat(MeshMeasures.closednessFault(or)).as("union, %s", what).isEmpty();
-        assertThat(MeshMeasures.closednessFault(less)).as("difference, %s", what).isEmpty();
+        assertThat(MeshMeasures.closednessFault(less))
+                .as("difference, %s", what)
+                .isEmpty();
         double first = MeshMeasures.volume(a);
         double common = MeshMeasures.volume(and);
         assertThat(MeshMeasures.volume(or))

@@ -64,10 +64,7 @@ record SolidCase(String name, Mesh a, Mesh b, double common, double within) {
 
     private static Mesh body(String line) {
         String[] words = line.split(" ", -1);
-        double[] n = Stream.of(words)
-                .skip(1)
-                .mapToDouble(Double::parseDouble)
-                .toArray();
+        double[] n = Stream.of(words).skip(1).mapToDouble(Double::parseDouble).toArray();
         return switch (words[0]) {
             case "box" -> Primitives.box(n[0], n[1], n[2], n[3], n[4], n[5]);
             case "cylinder" -> Primitives.cylinder(point(n, 0), point(n, 3), n[6], n[7], (int) n[8]);

@@ -23,8 +23,7 @@ class OutlineTest {
         Outline sector = new Outline(List.of(new Line(tip, from), Arc.around(tip, from, to, true), new Line(to, tip)));
         Moments moments = sector.moments();
         assertThat(moments.area()).isEqualTo(half * r * r, within(1e-13));
-        assertThat(moments.centroid().x())
-                .isEqualTo(0.7 + 2 * r * StrictMath.sin(half) / (3 * half), within(1e-12));
+        assertThat(moments.centroid().x()).isEqualTo(0.7 + 2 * r * StrictMath.sin(half) / (3 * half), within(1e-12));
         assertThat(moments.centroid().y()).isEqualTo(9, within(1e-12));
     }
 

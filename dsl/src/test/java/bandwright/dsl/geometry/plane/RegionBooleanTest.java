@@ -62,9 +62,11 @@ class RegionBooleanTest {
     @Test
     void what_only_touches_shares_nothing() {
         Region left = Figures.rectangle(0, 0, 1, 1);
-        assertThat(RegionBoolean.intersection(left, Figures.rectangle(1, 0, 2, 1)).isEmpty())
+        assertThat(RegionBoolean.intersection(left, Figures.rectangle(1, 0, 2, 1))
+                        .isEmpty())
                 .isTrue();
-        assertThat(RegionBoolean.intersection(left, Figures.rectangle(1, 1, 2, 2)).isEmpty())
+        assertThat(RegionBoolean.intersection(left, Figures.rectangle(1, 1, 2, 2))
+                        .isEmpty())
                 .isTrue();
         Region together = RegionBoolean.union(left, Figures.rectangle(1, 0, 2, 1));
         assertThat(together.pieces()).hasSize(1);
