@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 
+import bandwright.dsl.geometry.operation.SelfCrossing;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshMeasures;
 import bandwright.dsl.model.Arc;
@@ -77,6 +78,11 @@ class RandomRingTest {
                 assertThat(MeshMeasures.volume(body.mesh()))
                         .as("%s of ring %d", body.name(), seed)
                         .isCloseTo(body.volumeMm3(), withinPercentage(0.03));
+                if (seed % 50 == 0) {
+                    assertThat(SelfCrossing.depth(body.mesh()))
+                            .as("crossing of %s of ring %d", body.name(), seed)
+                            .isLessThan(1e-6);
+                }
             }
         });
     }
