@@ -42,8 +42,21 @@ class GrazingRingTest {
             double pin,
             double pinAcross) {
         return new AnyRing(
-                BASE, grooveWidth, depth, 0, sink, Arc.FULL, stones, List.of(0.0), false, hole, bearing, clearance,
-                perGap, pin, pinAcross);
+                BASE,
+                grooveWidth,
+                depth,
+                0,
+                sink,
+                Arc.FULL,
+                stones,
+                List.of(0.0),
+                false,
+                hole,
+                bearing,
+                clearance,
+                perGap,
+                pin,
+                pinAcross);
     }
 
     static Stream<Grazing> rings() {
@@ -73,7 +86,9 @@ class GrazingRingTest {
     void bodies_are_closed_and_do_not_cross_themselves(Grazing grazing) {
         Ring ring = new Workshop().ring(grazing.ring());
         for (Body body : ring.bodies()) {
-            assertThat(MeshMeasures.closednessFault(body.mesh())).as(body.name()).isEmpty();
+            assertThat(MeshMeasures.closednessFault(body.mesh()))
+                    .as(body.name())
+                    .isEmpty();
             assertThat(SelfCrossing.depth(body.mesh())).as(body.name()).isLessThan(1e-6);
             assertThat(MeshMeasures.volume(body.mesh()))
                     .as(body.name())
@@ -90,7 +105,9 @@ class GrazingRingTest {
         Ring other = new Workshop().ring(grazing.ring().around(new Arc(360, 1.234)));
         for (Body body : one.bodies()) {
             Body turned = other.body(body.name());
-            assertThat(MeshMeasures.closednessFault(turned.mesh())).as(body.name()).isEmpty();
+            assertThat(MeshMeasures.closednessFault(turned.mesh()))
+                    .as(body.name())
+                    .isEmpty();
             assertThat(turned.volumeMm3()).as(body.name()).isCloseTo(body.volumeMm3(), withinPercentage(0.02));
         }
     }

@@ -43,9 +43,13 @@ class GridSolidsTest {
         assertThat(MeshMeasures.closednessFault(less))
                 .as("difference, %s", what)
                 .isEmpty();
-        assertThat(SelfCrossing.depth(and)).as("crossing of the intersection, %s", what).isLessThan(1e-6);
+        assertThat(SelfCrossing.depth(and))
+                .as("crossing of the intersection, %s", what)
+                .isLessThan(1e-6);
         assertThat(SelfCrossing.depth(or)).as("crossing of the union, %s", what).isLessThan(1e-6);
-        assertThat(SelfCrossing.depth(less)).as("crossing of the difference, %s", what).isLessThan(1e-6);
+        assertThat(SelfCrossing.depth(less))
+                .as("crossing of the difference, %s", what)
+                .isLessThan(1e-6);
         double first = MeshMeasures.volume(a);
         double common = MeshMeasures.volume(and);
         assertThat(MeshMeasures.volume(or))

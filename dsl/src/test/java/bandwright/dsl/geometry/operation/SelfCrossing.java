@@ -56,7 +56,8 @@ public final class SelfCrossing {
         double ny = uz * vx - ux * vz;
         double nz = ux * vy - uy * vx;
         double size = Math.sqrt(nx * nx + ny * ny + nz * nz);
-        double from = ((mesh.x(a) - mesh.x(c)) * nx + (mesh.y(a) - mesh.y(c)) * ny + (mesh.z(a) - mesh.z(c)) * nz) / size;
+        double from =
+                ((mesh.x(a) - mesh.x(c)) * nx + (mesh.y(a) - mesh.y(c)) * ny + (mesh.z(a) - mesh.z(c)) * nz) / size;
         double to = ((mesh.x(b) - mesh.x(c)) * nx + (mesh.y(b) - mesh.y(c)) * ny + (mesh.z(b) - mesh.z(c)) * nz) / size;
         if (from * to >= 0 || Math.min(Math.abs(from), Math.abs(to)) <= worst) {
             return;
@@ -86,9 +87,7 @@ public final class SelfCrossing {
     }
 
     private static double[] cross(double[] a, double[] b) {
-        return new double[] {
-            a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-        };
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
     }
 
     private static double dot(double[] a, double[] b) {
