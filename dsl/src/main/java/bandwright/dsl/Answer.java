@@ -11,8 +11,17 @@ public sealed interface Answer {
     /** The same in plain text, for a console or a reader who cannot see pictures. */
     String plainText();
 
-    /** A value, already as the language shows it. */
-    record Words(String plainText) implements Answer {}
+    /**
+     * A value, already as the language shows it.
+     *
+     * @param asked what was asked for, as the language writes it; empty where the value speaks for itself
+     */
+    record Words(String asked, String value) implements Answer {
+        @Override
+        public String plainText() {
+            return asked.isEmpty() ? value : asked + " = " + value;
+        }
+    }
 
     record Tabled(Table table) implements Answer {
         @Override
@@ -54,27 +63,42 @@ public sealed interface Answer {
      *
      * @param text the condition as the language writes it
      * @param passed false also if it could not be worked out
-     * @param margin by how much it passed or failed, with unit; absent where the condition has no measure of distance
+     * @param measured what its first side is; absent where that says nothing more
+     * @param margin by how much it passed or failed; absent where the condition has no measure of distance
      * @param because the reason given with it
      * @param trouble why it could not be worked out
      */
     record Requirement(
             String text,
             boolean passed,
-            @Nullable String margin,
+            @Nullable String measured,
+            @Nullable Margin margin,
             @Nullable String because,
             @Nullable String trouble) {
         public String sentence() {
             StringBuilder sentence = new StringBuilder(passed ? "passed: " : "failed: ").append(text);
+            if (measured != null) {
+                sentence.append("; it is ").append(measured);
+            }
             if (margin != null) {
-                sentence.append(passed ? ", with " : ", by ").append(margin).append(passed ? " to spare" : "");
+                sentence.append(measured == null ? "; " : ", ")
+                        .append(margin.text())
+                        .append(passed ? " to spare" : " off");
             }
             if (trouble != null) {
                 sentence.append(" (").append(trouble).append(')');
             }
-            return because == null
-                    ? sentence.toString()
-                    : sentence.append(" because ").append(because).toString();
+            return because == null ? sentence.toString() : sentence.append(" \u2013 ").append(because).toString();
         }
     }
+
+    /**
+     * A distance from a limit, never negative.
+     *
+     * @param value in the unit
+     * @param unit the unit's word; empty for a plain number
+     * @param percent the share of the limit, or nothing where the limit is 0
+     * @param text as the language shows it
+     */
+    record Margin(double value, String unit, @Nullable Double percent, String text) {}
 }

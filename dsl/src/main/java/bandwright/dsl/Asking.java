@@ -14,6 +14,8 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Dimension;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
@@ -26,6 +28,7 @@ import bandwright.dsl.syntax.Find;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Option;
+import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.syntax.Quote;
 import bandwright.dsl.syntax.Require;
 import bandwright.dsl.syntax.Sheet;
@@ -110,7 +113,7 @@ final class Asking {
     private Optional<Answer> topic(ShowSubject.Topic topic, Show show) {
         return switch (topic.word()) {
             case STONES -> Optional.of(new Answer.Tabled(RingTables.stones(whole(show))));
-            case FINGERPRINT -> Optional.of(new Answer.Words(design.fingerprint()));
+            case FINGERPRINT -> Optional.of(new Answer.Words("fingerprint", design.fingerprint()));
             case SIZE -> Optional.of(new Answer.Tabled(RingTables.sizes(whole(show))));
             case BLANK -> Optional.of(new Answer.Tabled(RingTables.blanks(whole(show))));
             case CHECKS -> throw notYet("show checks", show.span());
@@ -128,13 +131,27 @@ final class Asking {
                 return picture(List.of(name), show.viewpoint());
             }
         }
-        return Optional.of(
-                new Answer.Words(design.evaluate(subject.value(), source).text()));
+        return Optional.of(new Answer.Words(
+                Printer.print(subject.value()),
+                design.evaluate(subject.value(), source).text()));
     }
 
     private Optional<Answer> picture(List<Name> names, @Nullable Viewpoint viewpoint) {
         Set<String> parts = parts(names);
-        return Optional.of(new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint))));
+        return Optional.of(new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint))));
+    }
+
+    private String side(@Nullable Viewpoint viewpoint) {
+        if (viewpoint == null) {
+            return "three-quarter";
+        }
+        return switch (viewpoint.side()) {
+            case THREE_QUARTER -> "three-quarter";
+            case TOP -> "top";
+            case FRONT -> "front";
+            case SIDE -> "side";
+            case ANGLE -> QuantityFormat.format(Quantity.degrees(degrees(viewpoint.angle())));
+        };
     }
 
     private Camera camera(@Nullable Viewpoint viewpoint) {
@@ -199,7 +216,8 @@ final class Asking {
     }
 
     private Fault notYet(String what, Span span) {
+        // No error: what the cell makes is sound, only this question stays open.
         return new Fault(
-                Diagnostic.error("not-yet", source.place(span)).with(what).build());
+                Diagnostic.warning("not-yet", source.place(span)).with(what).build());
     }
 }

@@ -41,14 +41,15 @@ public record Report(
             boolean closed,
             int triangles) {}
 
+    /** @param gapMm smallest gap between girdles, and {@code pitchMm} from centre to centre; none for a single stone */
     public record RowLine(
             String name,
             String part,
             String stone,
             int count,
             double diameterMm,
-            double gapMm,
-            double pitchMm,
+            @Nullable Double gapMm,
+            @Nullable Double pitchMm,
             double caratsEach,
             double caratsTotal) {}
 

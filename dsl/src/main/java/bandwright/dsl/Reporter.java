@@ -3,7 +3,9 @@ package bandwright.dsl;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
@@ -38,6 +40,10 @@ final class Reporter {
             attempt(() -> ring.get().bodies().forEach(body -> parts.add(part(body))));
         }
         attempt(() -> design.stoneRows().forEach(row -> rows.add(row(row))));
+        if (parts.isEmpty() || rows.isEmpty()) {
+            // What nobody has defined by now will not come: say what the ring is still waiting for.
+            design.problems().stream().filter(told -> !troubles.contains(told)).forEach(troubles::add);
+        }
         List<Answer.Requirement> requirements = design.definitions().requirements().stream()
                 .map(entry -> Requirements.judge(design, entry))
                 .toList();
@@ -68,6 +74,13 @@ final class Reporter {
 
     private Report.PartLine part(Body body) {
         PartMeasures measures = new PartMeasures(ring.get(), body.name());
+        int pieces = body.pieces();
+        int meant = body.section().region().pieces().size();
+        if (pieces != meant) {
+            troubles.add(Diagnostic.error("loose-pieces", body.section().band().place())
+                    .with(body.name(), Integer.toString(pieces))
+                    .build());
+        }
         Metal metal = body.section().metal();
         return new Report.PartLine(
                 body.name(),
@@ -92,6 +105,10 @@ final class Reporter {
                 + (row.cut().hasTwoSizes() ? length + " by " + width : length);
     }
 
+    private static @Nullable Double value(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+
     private Report.RowLine row(StoneRow row) {
         RowMeasures measures = new RowMeasures(ring.get(), row.name());
         return new Report.RowLine(
@@ -100,8 +117,8 @@ final class Reporter {
                 stone(row),
                 measures.count(),
                 row.size().lengthMm(),
-                measures.gapMm(),
-                measures.pitchMm(),
+                value(measures.gapMm()),
+                value(measures.pitchMm()),
                 measures.caratsEach(),
                 measures.caratsTotal());
     }

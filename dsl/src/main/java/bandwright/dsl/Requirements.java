@@ -4,13 +4,13 @@ package bandwright.dsl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
+import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.Entry;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
@@ -34,18 +34,38 @@ final class Requirements {
             Value value = design.evaluate(require.condition(), source);
             if (!(value instanceof Value.Truth truth)) {
                 return new Answer.Requirement(
-                        text, false, null, because, "it is " + value.kind() + ", not true or false");
+                        text, false, null, null, because, "it is " + value.kind() + ", not true or false");
             }
             return new Answer.Requirement(
-                    text, truth.holds(), margin(design, require.condition(), source), because, null);
+                    text,
+                    truth.holds(),
+                    measured(design, require.condition(), source),
+                    margin(design, require.condition(), source),
+                    because,
+                    null);
         } catch (Fault fault) {
             return new Answer.Requirement(
-                    text, false, null, because, fault.diagnostics().get(0).message());
+                    text, false, null, null, because, fault.diagnostics().get(0).message());
         }
     }
 
+    /** The value compared, unless the condition writes it out itself. */
+    private static @Nullable String measured(Resolution design, Expression condition, SourceText source) {
+        Expression compared = null;
+        if (condition instanceof Expression.Comparison comparison) {
+            compared = comparison.links().size() == 1
+                    ? comparison.first()
+                    : comparison.links().get(0).operand();
+        } else if (condition instanceof Expression.Between between) {
+            compared = between.value();
+        }
+        return compared == null || compared instanceof Expression.NumberLiteral
+                ? null
+                : design.evaluate(compared, source).text();
+    }
+
     /** The distance between the two sides of a comparison, the smallest of a chain; with the share of the limit it is. */
-    private static @Nullable String margin(Resolution design, Expression condition, SourceText source) {
+    private static Answer.@Nullable Margin margin(Resolution design, Expression condition, SourceText source) {
         List<Expression> sides = new ArrayList<>();
         if (condition instanceof Expression.Comparison comparison) {
             sides.add(comparison.first());
@@ -53,8 +73,8 @@ final class Requirements {
         } else if (condition instanceof Expression.Between between) {
             sides.addAll(List.of(between.low(), between.value(), between.high()));
         }
-        Optional<Quantity> least = Optional.empty();
-        double share = 0;
+        Quantity least = null;
+        double limit = 0;
         for (int i = 0; i + 1 < sides.size(); i++) {
             if (!(design.evaluate(sides.get(i), source) instanceof Value.Amount left)
                     || !(design.evaluate(sides.get(i + 1), source) instanceof Value.Amount right)) {
@@ -62,14 +82,21 @@ final class Requirements {
             }
             Quantity apart = left.quantity().minus(right.quantity());
             Quantity size = apart.value() < 0 ? apart.negate() : apart;
-            if (least.isEmpty() || size.compare(least.get()) < 0) {
-                least = Optional.of(size);
-                share = size.value() / Math.abs(right.quantity().value());
+            if (least == null || size.compare(least) < 0) {
+                least = size;
+                limit = Math.abs(right.quantity().value());
             }
         }
-        double percent = 100 * share;
-        return least.map(quantity -> QuantityFormat.format(quantity)
-                        + (percent > 0 && percent < 1000 ? String.format(Locale.ROOT, " (%.1f %%)", percent) : ""))
-                .orElse(null);
+        return least == null ? null : margin(least, limit);
+    }
+
+    private static Answer.Margin margin(Quantity apart, double limit) {
+        Unit unit = apart.shown() == null ? Unit.shownFor(apart.dimension()) : apart.shown();
+        Double percent = limit > 0 ? 100 * apart.value() / limit : null;
+        String text = QuantityFormat.format(apart);
+        if (percent != null && percent > 0 && percent < 1000) {
+            text += String.format(Locale.ROOT, " (%.1f %%)", percent);
+        }
+        return new Answer.Margin(apart.count(unit), unit.symbol(), percent, text);
     }
 }

@@ -12,6 +12,7 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.parse.ParseResult;
@@ -89,17 +90,19 @@ public final class Workbench {
     private Outcome answer(Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told) {
         List<Answer> answers = new ArrayList<>();
         Asking asking = new Asking(design, this::ring, text);
+        int unanswered = 0;
         for (Statement statement : statements) {
             try {
                 asking.answer(statement).ifPresent(answers::add);
             } catch (Fault fault) {
+                unanswered++;
                 fault.diagnostics().stream()
                         .filter(diagnostic -> !told.contains(diagnostic))
                         .forEach(told::add);
             }
         }
         boolean failed = told.stream().anyMatch(Diagnostic::isError);
-        return new Outcome(failed ? before : this, told, failed ? List.of() : answers);
+        return new Outcome(failed ? before : this, told, failed ? List.of() : answers, unanswered);
     }
 
     /**
@@ -186,10 +189,20 @@ public final class Workbench {
                         .build());
             }
         } catch (Fault fault) {
-            return new Outcome(this, fault.diagnostics(), List.of());
+            return refused(fault.diagnostics(), name, text);
         }
         List<Diagnostic> told = next.newFaults(this, text);
-        return new Outcome(told.stream().anyMatch(Diagnostic::isError) ? this : next, told, List.of());
+        boolean sound = told.stream().allMatch(diagnostic -> diagnostic.severity() == Severity.NOTE);
+        return sound ? new Outcome(next, told, List.of()) : refused(told, name, text);
+    }
+
+    /** A given value is all or nothing: what would only wait in a cell is an error here. */
+    private Outcome refused(List<Diagnostic> reasons, String name, SourceText text) {
+        List<Diagnostic> told = new ArrayList<>(reasons);
+        if (told.stream().noneMatch(Diagnostic::isError)) {
+            told.add(Diagnostic.error("given-not-worked-out", null).with(name, text.text()).build());
+        }
+        return new Outcome(this, told, List.of());
     }
 
     private Outcome refused(Diagnostic diagnostic) {

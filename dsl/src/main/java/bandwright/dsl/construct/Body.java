@@ -33,6 +33,11 @@ public record Body(PartSection section, Shape shape) {
         return shape.isClosed();
     }
 
+    /** How many separate closed surfaces the body has: one, if it is sound and has no hollow. */
+    public int pieces() {
+        return shape.pieces();
+    }
+
     /**
      * A body without name or metal.
      *
@@ -48,6 +53,7 @@ public record Body(PartSection section, Shape shape) {
         private ThinnestWall.@Nullable Wall wall;
         private boolean wallKnown;
         private @Nullable Boolean closed;
+        private int pieces;
 
         /**
          * @param sample triangles of which all of the body's are copies by symmetry; empty where there is no symmetry
@@ -72,6 +78,13 @@ public record Body(PartSection section, Shape shape) {
                 wallKnown = true;
             }
             return Optional.ofNullable(wall);
+        }
+
+        synchronized int pieces() {
+            if (pieces == 0) {
+                pieces = MeshMeasures.shells(mesh());
+            }
+            return pieces;
         }
 
         synchronized boolean isClosed() {

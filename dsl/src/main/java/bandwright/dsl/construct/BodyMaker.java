@@ -47,12 +47,19 @@ final class BodyMaker {
             return new Body.Shape(exact, revolution.facet(FACETS), () -> revolution.ring(FACETS));
         }
         double flattened = revolution.volume(2 * StrictMath.PI);
-        if (recipe.folds() == 0) {
-            Mesh whole = shape(revolution.ring(FACETS), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-            return new Body.Shape(exact + MeshMeasures.volume(whole) - flattened, Mesh.EMPTY, () -> whole);
+        if (recipe.folds() > 0) {
+            Wedge wedge = wedge();
+            if (wedge.isSound()) {
+                return new Body.Shape(exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole);
+            }
         }
-        Wedge wedge = wedge();
-        return new Body.Shape(exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole);
+        // No symmetry, or something that only touches a plane of it: the long way.
+        Mesh whole = shape(revolution.ring(FACETS), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        String fault = MeshMeasures.closednessFault(whole);
+        if (!fault.isEmpty()) {
+            throw new IllegalStateException("A body does not close: " + fault);
+        }
+        return new Body.Shape(exact + MeshMeasures.volume(whole) - flattened, Mesh.EMPTY, () -> whole);
     }
 
     private Wedge wedge() {

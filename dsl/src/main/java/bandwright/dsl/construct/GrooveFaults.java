@@ -24,6 +24,12 @@ final class GrooveFaults {
                 .build());
     }
 
+    static Fault withoutWalls(Groove groove, String part, double metalMm) {
+        return new Fault(Diagnostic.error("cut-without-walls", groove.place())
+                .with(groove.name(), Lengths.text(groove.widthMm()), part, Lengths.text(metalMm))
+                .build());
+    }
+
     static Fault leavesNothing(Groove groove, String part) {
         return new Fault(Diagnostic.error("cut-leaves-nothing", groove.place())
                 .with(groove.name(), part)

@@ -37,15 +37,6 @@ final class PinShape {
         return Math.sqrt(distance * distance - along * along);
     }
 
-    /** How far a pin covers the edge of its stones, mm; negative if it misses them. */
-    static double reach(Prongs prongs, StoneLayout layout) {
-        double across = across(prongs, layout);
-        double along = layout.lines().get(0).girdleRadius() * StrictMath.sin(layout.stepRadians() / 2);
-        return layout.row().size().lengthMm() / 2
-                + prongs.diameterMm() / 2
-                - Math.sqrt(along * along + across * across);
-    }
-
     static Feature of(Prongs prongs, StoneLayout layout, double rootMm, Surfaces surfaces) {
         double radius = prongs.diameterMm() / 2;
         List<Point> points = new ArrayList<>();

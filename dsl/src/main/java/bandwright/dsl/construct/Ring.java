@@ -107,7 +107,7 @@ public final class Ring {
         List<Feature> additions = new ArrayList<>();
         Set<StoneLayout> rows = new LinkedHashSet<>();
         for (Seats seats : design.seats()) {
-            if (seats.from().contains(section.name()) || isOffcut(section, seats)) {
+            if (cuts(seats, section.name())) {
                 cuts.add(seatFeature(seats));
                 rows.add(layout(seats.row()));
             }
@@ -124,10 +124,9 @@ public final class Ring {
     }
 
     /** A collar or a piece is cut with the part that it came from. */
-    private static boolean isOffcut(PartSection section, Seats seats) {
-        return seats.from().contains(section.band().name())
-                && section.metal().equals(section.band().metal())
-                && !section.name().equals(section.band().name());
+    private boolean cuts(Seats seats, String part) {
+        return seats.from().contains(part)
+                || seats.from().stream().anyMatch(named -> cutSections().offcuts(named).contains(part));
     }
 
     /** A number for what each curve of a section sweeps. */
@@ -162,44 +161,16 @@ public final class Ring {
     }
 
     private StoneLayout lay(StoneRow row) {
-        PartSection part = section(row.part());
-        Band band = part.band();
-        double inner = band.finger().innerRadiusMm();
-        Bounds metal = part.region().bounds();
-        double width = row.size().widthMm();
-        if (width > metal.width()) {
-            throw new Fault(Diagnostic.error("stone-off-part", row.place())
-                    .with(row.name(), row.part(), Lengths.text(width), Lengths.text(metal.width()))
-                    .build());
-        }
-        List<StoneLayout.Line> lines = new ArrayList<>();
-        for (double across : row.acrossMm()) {
-            SurfaceLine surface = SurfaceLine.outer(
-                            band.stations().get(0).section().outline(), across)
-                    .orElseThrow(() -> new Fault(Diagnostic.error("stone-beside-part", row.place())
-                            .with(row.name(), Lengths.text(across), row.part())
-                            .build()));
-            double out = row.upright() ? 1 : surface.outFacing();
-            double along = row.upright() ? 0 : surface.acrossFacing();
-            lines.add(new StoneLayout.Line(
-                    across - row.sinkMm() * along, inner + surface.height() - row.sinkMm() * out, out, along, 0));
-        }
-        StoneLayout layout = StoneLayout.lay(row, lines);
-        if (layout.perLine() < 1) {
-            throw new Fault(Diagnostic.error("too-few-stones", row.place())
-                    .with(
-                            row.name(),
-                            Lengths.text(2 * StrictMath.PI * lines.get(0).girdleRadius()),
-                            Lengths.text(row.size().lengthMm()))
-                    .build());
-        }
-        return layout;
+        return new RowPlacing(row, section(row.part())).layout();
     }
 
     private Feature seatFeature(Seats seats) {
         Feature known = seatFeatures.get(seats.name());
         if (known == null) {
             StoneLayout layout = layout(seats.row());
+            for (String part : seats.from()) {
+                refuseMiss(seats, layout, part);
+            }
             Band band = section(layout.row().part()).band();
             double inner = band.finger().innerRadiusMm();
             double outer = inner + band.stations().get(0).section().heightMm();
@@ -209,10 +180,38 @@ public final class Ring {
         return known;
     }
 
+    /** Seats that find no metal of a part they are cut from are a slip in the text. */
+    private void refuseMiss(Seats seats, StoneLayout layout, String part) {
+        List<String> pieces = new ArrayList<>(List.of(part));
+        pieces.addAll(cutSections().offcuts(part));
+        for (String piece : pieces) {
+            Bounds metal = section(piece).region().bounds();
+            for (StoneLayout.Line line : layout.lines()) {
+                double reach = layout.row().size().widthMm() / 2 + seats.clearanceMm();
+                if (line.across() + reach > metal.minX() && line.across() - reach < metal.maxX()) {
+                    return;
+                }
+            }
+        }
+        throw new Fault(Diagnostic.error("cut-misses-part", seats.place())
+                .with(seats.name(), part)
+                .build());
+    }
+
     private Feature pinFeature(Prongs prongs) {
         Feature known = pinFeatures.get(prongs.name());
         if (known == null) {
-            known = PinShape.of(prongs, layout(prongs.row()), rootMm(prongs), surfaces);
+            StoneLayout layout = layout(prongs.row());
+            double root = rootMm(prongs);
+            double inner = section(prongs.part()).band().finger().innerRadiusMm();
+            for (StoneLayout.Line line : layout.lines()) {
+                if (line.girdleRadius() - root * line.axisOut() < inner) {
+                    throw new Fault(Diagnostic.error("root-too-deep", prongs.place())
+                            .with(prongs.name(), Lengths.text(root), Lengths.text(line.girdleRadius() - inner))
+                            .build());
+                }
+            }
+            known = PinShape.of(prongs, layout, root, surfaces);
             pinFeatures.put(prongs.name(), known);
         }
         return known;
@@ -227,8 +226,8 @@ public final class Ring {
         return design.seats().stream()
                 .filter(seats -> seats.row().equals(prongs.row()))
                 .findFirst()
-                .map(seats -> seats.bearingMm().orElse(0.43 * (size - seats.holeMm())))
-                .orElse(0.43 * size);
+                .map(seats -> seats.bearingMm().orElse(SeatShape.pavilionDepth(size - seats.holeMm())))
+                .orElse(SeatShape.pavilionDepth(size));
     }
 
     /**
@@ -250,18 +249,12 @@ public final class Ring {
 
     /** Whether a part is a body of revolution: no seat is cut from it and no pin added. */
     public boolean isTurned(String part) {
-        PartSection section = section(part);
-        return design.seats().stream().noneMatch(seats -> seats.from().contains(part) || isOffcut(section, seats))
+        return design.seats().stream().noneMatch(seats -> cuts(seats, part))
                 && design.prongs().stream().noneMatch(prongs -> prongs.part().equals(part));
     }
 
     /** Offset of the pins from their row's line, mm. */
     public double pinAcross(Prongs prongs) {
         return PinShape.across(prongs, layout(prongs.row()));
-    }
-
-    /** How far the pins cover the edge of their stones, mm; negative if they miss them. */
-    public double pinReach(Prongs prongs) {
-        return PinShape.reach(prongs, layout(prongs.row()));
     }
 }

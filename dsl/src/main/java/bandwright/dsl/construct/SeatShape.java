@@ -30,10 +30,11 @@ final class SeatShape {
         }
         double stone = layout.row().size().lengthMm() / 2;
         double hole = seats.holeMm() / 2;
-        double bearing = seats.bearingMm().orElse((stone - hole) * StrictMath.tan(pavilionAngle()));
+        double bearing = seats.bearingMm().orElse(pavilionDepth(2 * (stone - hole)));
         List<Feature.Axis> axes = new ArrayList<>();
         double deepest = 0;
         double highest = 0;
+        double level = layout.lines().get(0).girdleRadius() - innermost;
         for (StoneLayout.Place place : layout.places()) {
             StoneLayout.Line line = place.line();
             axes.add(new Feature.Axis(
@@ -41,13 +42,20 @@ final class SeatShape {
             double upright = Math.max(0.2, line.axisOut());
             deepest = Math.max(deepest, (line.girdleRadius() - innermost) / upright + stone * stone / innermost);
             highest = Math.max(highest, (outermost - line.girdleRadius()) / upright + stone);
+            if (seats.deburrMm() > 0 && Math.abs(line.girdleRadius() - innermost - level) > 1e-9) {
+                throw notYet(seats, "a bevel at the finger for lines at different heights");
+            }
+        }
+        if (bearing + seats.deburrMm() >= level) {
+            throw new Fault(Diagnostic.error("seat-too-deep", seats.place())
+                    .with(seats.name(), Lengths.text(bearing + seats.deburrMm()), Lengths.text(level))
+                    .build());
         }
         List<Point> points = new ArrayList<>();
         List<Integer> faces = new ArrayList<>();
         double bottom = -Math.max(deepest, bearing) - BEYOND_MM;
         int holeFace = surfaces.number(seats.name(), "hole");
         if (seats.deburrMm() > 0) {
-            double level = axes.get(0).radius() - innermost;
             points.add(new Point(bottom, hole + seats.deburrMm() - level - bottom));
             faces.add(surfaces.number(seats.name(), "bevel"));
             bottom = -level + seats.deburrMm();
@@ -68,8 +76,10 @@ final class SeatShape {
         return new Feature(points, faces, FACETS, axes);
     }
 
-    private static double pavilionAngle() {
-        return BrilliantProportions.REFERENCE.pavilionAngleDegrees() * (StrictMath.PI / 180);
+    /** Height in mm of the cone under a girdle of a given width, at the pavilion angle of the published reference stone. */
+    static double pavilionDepth(double widthMm) {
+        double angle = BrilliantProportions.REFERENCE.pavilionAngleDegrees() * (StrictMath.PI / 180);
+        return widthMm / 2 * StrictMath.tan(angle);
     }
 
     private static Fault notYet(Seats seats, String what) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.plane.RegionBoolean;
@@ -21,16 +22,22 @@ import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Groove;
 
 /**
- * The cross-sections of all parts, grooves cut: bands first, then what each groove keeps, leaves and parts off. A groove
- * takes from the part as the grooves before left it, but what it keeps is worked out from the uncut metal, so that the
- * order of the text does not matter.
+ * The cross-sections of all parts, grooves cut. Grooves that make parts (kept metal, collars, pieces) come first, so that what they
+ * make is of the uncut metal; plain grooves then take from each part they name and from what was parted off it. So neither
+ * the order of the text nor the names of grooves matter.
  */
 public final class Sections {
     private final Map<String, PartSection> parts = new LinkedHashMap<>();
     private final Map<String, Band> bands = new LinkedHashMap<>();
     private final List<Groove> keeping = new ArrayList<>();
+    private final Map<String, List<String>> partedOff = new LinkedHashMap<>();
 
     private Sections() {}
+
+    /** The collars and pieces that were parted off a part. */
+    List<String> offcuts(String part) {
+        return partedOff.getOrDefault(part, List.of());
+    }
 
     public static Sections of(Design design) {
         Sections sections = new Sections();
@@ -51,9 +58,14 @@ public final class Sections {
         return parts.get(name);
     }
 
-    /** Grooves that cut what others keep come after those, whatever the order of the text. */
+    private static boolean makesParts(Groove groove) {
+        return groove.keep().isPresent() || groove.letIn().isPresent() || !groove.leaving().isEmpty();
+    }
+
+    /** Those that make parts first; of them, one that cuts what another keeps after that one. */
     private static List<Groove> inOrder(List<Groove> grooves) {
-        List<Groove> waiting = new ArrayList<>(grooves);
+        List<Groove> waiting =
+                new ArrayList<>(grooves.stream().filter(Sections::makesParts).toList());
         List<Groove> ordered = new ArrayList<>();
         while (!waiting.isEmpty()) {
             Groove next = waiting.stream()
@@ -67,6 +79,7 @@ public final class Sections {
             waiting.remove(next);
             ordered.add(next);
         }
+        grooves.stream().filter(groove -> !makesParts(groove)).forEach(ordered::add);
         return ordered;
     }
 
@@ -88,18 +101,25 @@ public final class Sections {
         Region keptMetal = Region.EMPTY;
         Band band = null;
         for (String name : groove.from()) {
-            PartSection part = parts.get(name);
-            if (part == null) {
+            boolean taken = false;
+            for (String piece : piecesOf(name)) {
+                PartSection part = parts.get(piece);
+                if (part == null) {
+                    continue;
+                }
+                band = part.band();
+                GrooveShape shape = GrooveShape.of(groove, part.band());
+                if (!RegionBoolean.intersection(part.region(), shape.tool()).isEmpty()) {
+                    taken = true;
+                    refuseWithoutWalls(groove, shape, part);
+                    keptMetal = RegionBoolean.union(
+                            keptMetal, RegionBoolean.intersection(part.region(), shape.kept()));
+                    leave(groove, part, shape);
+                }
+            }
+            if (!taken) {
                 throw GrooveFaults.misses(groove, name);
             }
-            band = part.band();
-            GrooveShape shape = GrooveShape.of(groove, part.band());
-            Region taken = RegionBoolean.intersection(part.region(), shape.tool());
-            if (taken.isEmpty()) {
-                throw GrooveFaults.misses(groove, name);
-            }
-            keptMetal = RegionBoolean.union(keptMetal, RegionBoolean.intersection(part.region(), shape.kept()));
-            leave(groove, part, shape);
         }
         if (groove.keep().isPresent() && band != null) {
             Groove.Keep keep = groove.keep().get();
@@ -108,6 +128,27 @@ public final class Sections {
             }
             parts.put(keep.part(), new PartSection(keep.part(), band, keep.metal(), keptMetal));
         }
+    }
+
+    /** A part, and the collars and pieces that were parted off it; those a groove makes itself are not there yet. */
+    private List<String> piecesOf(String part) {
+        List<String> pieces = new ArrayList<>(List.of(part));
+        pieces.addAll(partedOff.getOrDefault(part, List.of()));
+        return pieces;
+    }
+
+    /** A square groove as wide as its part would only make the part thinner. */
+    private static void refuseWithoutWalls(Groove groove, GrooveShape shape, PartSection part) {
+        Bounds metal = part.region().bounds();
+        boolean walls = shape.leftAcross() > metal.minX() || shape.rightAcross() < metal.maxX();
+        boolean all = groove.depthMm().isEmpty() || groove.keep().isPresent();
+        if (!walls && !all) {
+            throw GrooveFaults.withoutWalls(groove, part.name(), metal.width());
+        }
+    }
+
+    private void partOff(String from, String piece) {
+        partedOff.computeIfAbsent(from, key -> new ArrayList<>()).add(piece);
     }
 
     /** Two grooves may cross, but only one can keep the metal where they do. */
@@ -141,7 +182,8 @@ public final class Sections {
     private void leave(Groove groove, PartSection part, GrooveShape shape) {
         Region rest = RegionBoolean.difference(part.region(), shape.tool());
         if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-            double far = 1000;
+            // Beyond every ring; the language takes no length above a metre.
+            double far = 2000;
             Region side = Region.of(
                     from.fingertip()
                             ? Outline.rectangle(shape.rightAcross(), shape.floorRadius(), far, far)
@@ -151,6 +193,7 @@ public final class Sections {
                 throw GrooveFaults.leavesNothing(groove, from.collar());
             }
             parts.put(from.collar(), new PartSection(from.collar(), part.band(), part.metal(), collar));
+            partOff(part.name(), from.collar());
             rest = RegionBoolean.difference(rest, side);
         }
         if (rest.isEmpty()) {
@@ -170,6 +213,7 @@ public final class Sections {
                 Comparator.comparingDouble(piece -> piece.moments().centroid().x()));
         parts.remove(part.name());
         for (int i = 0; i < pieces; i++) {
+            partOff(part.name(), groove.leaving().get(i));
             add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))), part.metal());
         }
     }

@@ -4,6 +4,7 @@ package bandwright.dsl.construct;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.StoneRow;
@@ -54,27 +55,39 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
     public List<Place> gaps() {
         List<Place> gaps = new ArrayList<>();
         for (Line line : lines) {
-            for (int i = 0; i < (full ? perLine : perLine - 1); i++) {
+            for (int i = 0; i < (full && perLine > 1 ? perLine : perLine - 1); i++) {
                 gaps.add(new Place(line, line.firstRadians + (i + 0.5) * stepRadians));
             }
         }
         return gaps;
     }
 
-    /** The smallest gap between the girdles of neighbours in a line, mm; negative if they overlap. */
-    public double gapMm() {
-        return lines.stream()
-                .mapToDouble(line -> gap(row, line, stepRadians))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+    /**
+     * The smallest gap between any two girdles, mm; negative if they overlap, none for a single stone. Within a line it is the
+     * closed form of {@link #gap}; between lines {@link GirdleDistance} finds it.
+     */
+    public OptionalDouble gapMm() {
+        double least = Double.POSITIVE_INFINITY;
+        for (Line line : lines) {
+            if (perLine > 1) {
+                least = Math.min(least, gap(row, line, stepRadians));
+            }
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            for (int j = i + 1; j < lines.size(); j++) {
+                least = Math.min(least, GirdleDistance.between(this, lines.get(i), lines.get(j)));
+            }
+        }
+        return least == Double.POSITIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(least);
     }
 
-    /** Straight distance between the girdle centres of neighbours, mm, in the line where it is smallest. */
-    public double pitchMm() {
-        return lines.stream()
-                .mapToDouble(line -> 2 * line.girdleRadius * StrictMath.sin(stepRadians / 2))
-                .min()
-                .orElse(0);
+    /** Straight distance between the girdle centres of neighbours in a line, mm, where it is smallest; none for single stones. */
+    public OptionalDouble pitchMm() {
+        return perLine < 2
+                ? OptionalDouble.empty()
+                : lines.stream()
+                        .mapToDouble(line -> 2 * line.girdleRadius * StrictMath.sin(stepRadians / 2))
+                        .min();
     }
 
     /**

@@ -24,18 +24,30 @@ public final class MetalColour {
         double green = 0;
         double blue = 0;
         double sum = 0;
+        // Copper reddens gold, yet hardly shows in silver.
+        double gold = 0.1 + 0.9 * share(composition, "Au") / Math.max(1e-9, share(composition, "Au") + share(composition, "Ag"));
         for (Map.Entry<Element, Double> part : composition.entrySet()) {
             Pigment pigment = Pigments.BY_SYMBOL.get(part.getKey().symbol());
             if (pigment == null) {
                 continue;
             }
             double share = part.getValue() * pigment.weight;
+            if (part.getKey().symbol().equals("Cu")) {
+                share *= gold;
+            }
             red += share * pigment.colour.red();
             green += share * pigment.colour.green();
             blue += share * pigment.colour.blue();
             sum += share;
         }
         return sum == 0 ? UNKNOWN : new LinearColour(red / sum, green / sum, blue / sum);
+    }
+
+    private static double share(Map<Element, Double> composition, String symbol) {
+        return composition.entrySet().stream()
+                .filter(part -> part.getKey().symbol().equals(symbol))
+                .mapToDouble(Map.Entry::getValue)
+                .sum();
     }
 
     private record Pigment(LinearColour colour, double weight) {}

@@ -1,9 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
-import java.util.List;
-import java.util.Optional;
-
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
@@ -11,9 +8,30 @@ import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
-/** A design as it comes from the caster: without what is cut at the bench. */
-record AsCast(Design finished) implements Design {
+/**
+ * A design as it comes from the caster: without what is cut at the bench, and without what stands on a part that only the bench makes.
+ */
+record AsCast(Design finished, Set<String> cast) implements Design {
+    static AsCast of(Design finished) {
+        Set<String> cast = new LinkedHashSet<>();
+        finished.bands().forEach(band -> cast.add(band.name()));
+        for (Groove groove : finished.grooves()) {
+            if (!groove.atBench()) {
+                groove.keep().ifPresent(keep -> cast.add(keep.part()));
+                cast.addAll(groove.leaving());
+                if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
+                    cast.add(from.collar());
+                }
+            }
+        }
+        return new AsCast(finished, cast);
+    }
+
     @Override
     public Optional<String> title() {
         return finished.title();
@@ -26,27 +44,39 @@ record AsCast(Design finished) implements Design {
 
     @Override
     public List<Groove> grooves() {
-        return finished.grooves().stream().filter(groove -> !groove.atBench()).toList();
+        return finished.grooves().stream()
+                .filter(groove -> !groove.atBench() && cast.containsAll(groove.from()))
+                .toList();
     }
 
     @Override
     public List<StoneRow> stoneRows() {
-        return finished.stoneRows();
+        return finished.stoneRows().stream()
+                .filter(row -> cast.contains(row.part()))
+                .toList();
     }
 
     @Override
     public List<Seats> seats() {
-        return finished.seats().stream().filter(seats -> !seats.atBench()).toList();
+        return finished.seats().stream()
+                .filter(seats -> !seats.atBench() && has(seats.row()) && cast.containsAll(seats.from()))
+                .toList();
     }
 
     @Override
     public List<Prongs> prongs() {
-        return finished.prongs();
+        return finished.prongs().stream()
+                .filter(prongs -> has(prongs.row()) && cast.contains(prongs.part()))
+                .toList();
+    }
+
+    private boolean has(String row) {
+        return stoneRows().stream().anyMatch(standing -> standing.name().equals(row));
     }
 
     @Override
     public List<String> parts() {
-        return finished.parts();
+        return finished.parts().stream().filter(cast::contains).toList();
     }
 
     @Override

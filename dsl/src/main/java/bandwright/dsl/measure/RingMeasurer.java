@@ -48,8 +48,13 @@ public final class RingMeasurer implements Measurer {
                         Diagnostic.error("unknown-stage", null).with(modifier).build());
             }
         }
-        Ring ring = workshop.ring(modifiers.contains(PATTERN) ? new AsCast(design) : design);
-        boolean isRow = design.stoneRows().stream().anyMatch(row -> row.name().equals(subject));
+        Design stage = modifiers.contains(PATTERN) ? AsCast.of(design) : design;
+        Ring ring = workshop.ring(stage);
+        if (!subject.equals(RING) && design.parts().contains(subject) && !stage.parts().contains(subject)) {
+            throw new Fault(
+                    Diagnostic.error("not-in-pattern", null).with(subject).build());
+        }
+        boolean isRow = stage.stoneRows().stream().anyMatch(row -> row.name().equals(subject));
         boolean isPart = subject.equals(RING) || design.parts().contains(subject);
         if (OF_PARTS.contains(word) && isPart) {
             return new Value.Amount(subject.equals(RING) ? ofRing(word, ring) : ofPart(word, ring, subject));
@@ -112,12 +117,16 @@ public final class RingMeasurer implements Measurer {
         RowMeasures measures = new RowMeasures(ring, row);
         return switch (word) {
             case "count" -> Quantity.number(measures.count());
-            case "gap" -> Quantity.millimetres(measures.gapMm());
-            case "pitch" -> Quantity.millimetres(measures.pitchMm());
+            case "gap" -> Quantity.millimetres(measures.gapMm().orElseThrow(() -> single(word, row)));
+            case "pitch" -> Quantity.millimetres(measures.pitchMm().orElseThrow(() -> single(word, row)));
             case "carats" -> Quantity.carats(measures.caratsTotal());
             case "depth-left" -> Quantity.millimetres(measures.depthLeftMm());
             default -> throw new IllegalArgumentException(word);
         };
+    }
+
+    private static Fault single(String word, String row) {
+        return new Fault(Diagnostic.error("single-stone", null).with(row, word).build());
     }
 
     /** Counts and carats add up; of gaps, pitches and depths the smallest tells. */

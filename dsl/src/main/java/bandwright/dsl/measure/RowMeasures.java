@@ -6,6 +6,7 @@ import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.material.BrilliantProportions;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.model.StoneRow;
+import java.util.OptionalDouble;
 
 /** Measures of a row of stones. */
 public final class RowMeasures {
@@ -25,11 +26,13 @@ public final class RowMeasures {
         return layout.count();
     }
 
-    public double gapMm() {
+    /** The smallest gap between two girdles; none for a single stone. */
+    public OptionalDouble gapMm() {
         return layout.gapMm();
     }
 
-    public double pitchMm() {
+    /** Straight from girdle centre to girdle centre of neighbours; none for a single stone. */
+    public OptionalDouble pitchMm() {
         return layout.pitchMm();
     }
 

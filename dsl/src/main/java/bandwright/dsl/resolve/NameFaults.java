@@ -45,6 +45,12 @@ final class NameFaults {
     /** A metal that nobody knows; a mark without a recipe gets the recipes that are sold under it. */
     Fault unknownMetal(String name, @Nullable Place place) {
         List<String> recipes = recipes(name);
+        if (recipes.isEmpty()) {
+            // A family or colour alone, such as gold or red-gold: what there is of it.
+            recipes = MetalCatalogue.names().stream()
+                    .filter(known -> known.startsWith(name + "-") || known.contains("-" + name + "-"))
+                    .toList();
+        }
         if (!recipes.isEmpty()) {
             return new Fault(Diagnostic.warning("karat-without-recipe", place)
                     .with(name)

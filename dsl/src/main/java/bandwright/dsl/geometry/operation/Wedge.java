@@ -64,6 +64,22 @@ public final class Wedge {
         return 2 * folds * MeshMeasures.volume(open);
     }
 
+    /**
+     * Whether copies will join to a closed body: each edge has a neighbour, or lies on one of the planes, where its mirror image is
+     * its neighbour, but never both.
+     */
+    public boolean isSound() {
+        HalfEdges edges = HalfEdges.of(open);
+        for (int h = 0; h < edges.count(); h++) {
+            byte here = side[edges.start(h)];
+            boolean onPlane = here != 0 && here == side[edges.end(h)];
+            if (onPlane != (edges.partner(h) == HalfEdges.NONE)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The triangles of the wedge alone. */
     public Mesh open() {
         return open;

@@ -105,6 +105,39 @@ public final class MeshMeasures {
         return false;
     }
 
+    /** How many surfaces a mesh has that share no vertex. */
+    public static int shells(Mesh mesh) {
+        int[] parent = new int[mesh.vertexCount()];
+        for (int v = 0; v < parent.length; v++) {
+            parent[v] = v;
+        }
+        int[] corners = mesh.triangles();
+        int shells = 0;
+        boolean[] used = new boolean[parent.length];
+        for (int corner : corners) {
+            shells += used[corner] ? 0 : 1;
+            used[corner] = true;
+        }
+        for (int h = 0; h < corners.length; h++) {
+            int a = root(parent, corners[h]);
+            int b = root(parent, corners[h % 3 == 2 ? h - 2 : h + 1]);
+            if (a != b) {
+                parent[Math.max(a, b)] = Math.min(a, b);
+                shells--;
+            }
+        }
+        return shells;
+    }
+
+    private static int root(int[] parent, int vertex) {
+        int v = vertex;
+        while (parent[v] != v) {
+            parent[v] = parent[parent[v]];
+            v = parent[v];
+        }
+        return v;
+    }
+
     public static boolean isClosed(Mesh mesh) {
         return closednessFault(mesh).isEmpty();
     }

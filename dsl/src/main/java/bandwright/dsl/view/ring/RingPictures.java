@@ -19,8 +19,9 @@ public final class RingPictures {
 
     private RingPictures() {}
 
-    public static Picture picture(Ring ring, Set<String> parts, Camera camera) {
-        return new Renderer(RingScene.of(ring, parts)).picture(camera, WIDTH, HEIGHT, words(ring, parts));
+    /** @param side from where, for the words that stand for the picture */
+    public static Picture picture(Ring ring, Set<String> parts, Camera camera, String side) {
+        return new Renderer(RingScene.of(ring, parts)).picture(camera, WIDTH, HEIGHT, words(ring, parts, side));
     }
 
     /** The camera that has a place on the ring straight before it: 0 deg is the crown. */
@@ -30,7 +31,7 @@ public final class RingPictures {
         return turn <= 180 ? Camera.from(270, 90 - turn) : Camera.from(90, turn - 270);
     }
 
-    private static String words(Ring ring, Set<String> parts) {
+    private static String words(Ring ring, Set<String> parts, String side) {
         List<String> seen = new ArrayList<>();
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
@@ -44,7 +45,8 @@ public final class RingPictures {
             }
         }
         return "Picture of "
-                + ring.design().title().map(title -> title + ": ").orElse("the ring: ")
+                + ring.design().title().orElse("the ring")
+                + " from " + side + ": "
                 + String.join("; ", seen);
     }
 }

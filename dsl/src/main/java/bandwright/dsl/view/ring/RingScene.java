@@ -56,14 +56,18 @@ public final class RingScene {
         Finish finish = new Finish.Stone(material.body(), index == null ? USUAL_REFRACTIVE_INDEX : index);
         Mesh stone = StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
         for (StoneLayout.Place place : layout.places()) {
-            double cos = StrictMath.cos(place.angle());
-            double sin = StrictMath.sin(place.angle());
-            StoneLayout.Line line = place.line();
-            Vector3d girdle = new Vector3d(line.girdleRadius() * cos, line.girdleRadius() * sin, line.across());
-            Vector3d axis = new Vector3d(line.axisOut() * cos, line.axisOut() * sin, line.axisAcross());
-            Vector3d sideways = new Vector3d(-line.axisAcross() * cos, -line.axisAcross() * sin, line.axisOut());
-            scene.add(new bandwright.dsl.view.render.Body(
-                    row.name(), StoneModel.placed(stone, girdle, sideways, axis), finish));
+            scene.add(new bandwright.dsl.view.render.Body(row.name(), placed(stone, place), finish));
         }
+    }
+
+    /** A stone set in its place. */
+    static Mesh placed(Mesh stone, StoneLayout.Place place) {
+        double cos = StrictMath.cos(place.angle());
+        double sin = StrictMath.sin(place.angle());
+        StoneLayout.Line line = place.line();
+        Vector3d girdle = new Vector3d(line.girdleRadius() * cos, line.girdleRadius() * sin, line.across());
+        Vector3d axis = new Vector3d(line.axisOut() * cos, line.axisOut() * sin, line.axisAcross());
+        Vector3d sideways = new Vector3d(-line.axisAcross() * cos, -line.axisAcross() * sin, line.axisOut());
+        return StoneModel.placed(stone, girdle, sideways, axis);
     }
 }

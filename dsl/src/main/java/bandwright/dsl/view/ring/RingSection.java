@@ -17,8 +17,7 @@ import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
-import bandwright.dsl.material.BrilliantProportions;
-import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -26,7 +25,7 @@ import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.view.drawing.Section;
-import bandwright.dsl.view.drawing.StoneSideView;
+import bandwright.dsl.view.render.StoneModel;
 
 /** The cut through a ring at an angle, as data for a drawing. */
 public final class RingSection {
@@ -84,30 +83,30 @@ public final class RingSection {
                 .toList();
     }
 
-    /** Stones whose middle the cut meets, to within a hundredth of their size. */
+    /** Stones that the cut meets, cut themselves. */
     private List<Section.Silhouette> stones() {
         List<Section.Silhouette> stones = new ArrayList<>();
         for (StoneRow row : rows()) {
             StoneLayout layout = ring.layout(row.name());
+            Mesh stone = StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
             for (StoneLayout.Place place : layout.places()) {
-                double off = StrictMath.sin(place.angle() - radians);
-                boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
-                if (row.cut() == StoneCut.ROUND
-                        && ahead
-                        && Math.abs(off) * place.line().girdleRadius()
-                                < 0.01 * row.size().lengthMm()
-                        && Math.abs(place.line().axisAcross()) < 1e-9) {
-                    stones.add(new Section.Silhouette(
-                            row.name(),
-                            StoneSideView.roundBrilliant(
-                                    row.size().lengthMm(),
-                                    BrilliantProportions.REFERENCE.withGirdlePercent(100 * row.girdleShare()),
-                                    new Point(
-                                            place.line().across(), place.line().girdleRadius() - inner))));
+                if (isMet(row, place)) {
+                    Region cut = HalfPlaneSlice.of(RingScene.placed(stone, place), radians);
+                    cut.pieces()
+                            .forEach(piece -> stones.add(new Section.Silhouette(
+                                    row.name(), piece.outer().translated(0, -inner))));
                 }
             }
         }
         return stones;
+    }
+
+    private boolean isMet(StoneRow row, StoneLayout.Place place) {
+        double off = StrictMath.sin(place.angle() - radians);
+        boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
+        return ahead
+                && Math.abs(off) * place.line().girdleRadius()
+                        < row.size().lengthMm() / 2;
     }
 
     /** The pins of the nearest gap, seen behind the cut. */
@@ -168,11 +167,16 @@ public final class RingSection {
             });
         }
         for (StoneRow row : rows()) {
-            StoneLayout.Line line = ring.layout(row.name()).lines().get(0);
-            double girdle = line.girdleRadius() - inner;
-            double half = row.size().widthMm() / 2;
-            dimensions.add(across("stone", line.across() - half, line.across() + half, girdle));
-            dimensions.add(out("girdle line", 0, girdle, line.across() + half));
+            ring.layout(row.name()).places().stream()
+                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6 && isMet(row, place))
+                    .findFirst()
+                    .ifPresent(place -> {
+                        StoneLayout.Line line = place.line();
+                        double girdle = line.girdleRadius() - inner;
+                        double half = row.size().widthMm() / 2;
+                        dimensions.add(across("stone", line.across() - half, line.across() + half, girdle));
+                        dimensions.add(out("girdle line", 0, girdle, line.across() + half));
+                    });
         }
         return dimensions;
     }

@@ -100,7 +100,7 @@ public final class RingTables {
                     Integer.toString(measures.count()),
                     QuantityFormat.number(measures.caratsEach(), 4),
                     number(measures.caratsTotal()),
-                    number(measures.gapMm())));
+                    measures.gapMm().isPresent() ? number(measures.gapMm().getAsDouble()) : ""));
         }
         rows.add(List.of("all", "", "", "", Integer.toString(count), "", number(carats), ""));
         return new Table(
