@@ -1,0 +1,10 @@
+profile dome = d-shape(width: 4.6 mm, height: 1.9 mm, side: 1.25 mm)
+
+band shank {
+  finger   ISO 57
+  profile  dome
+  metal    silver-925
+}
+
+stone-row lights on shank { stone round diamond 1.5 mm around full count 20 sink 0.2 mm }
+prongs pins for lights on shank { diameter 0.5 mm rise 0.3 mm root 5 mm across 0.6 mm }
