@@ -88,7 +88,9 @@ public sealed interface Answer {
             if (trouble != null) {
                 sentence.append(" (").append(trouble).append(')');
             }
-            return because == null ? sentence.toString() : sentence.append(" \u2013 ").append(because).toString();
+            return because == null
+                    ? sentence.toString()
+                    : sentence.append(" \u2013 ").append(because).toString();
         }
     }
 

@@ -138,7 +138,8 @@ final class Asking {
 
     private Optional<Answer> picture(List<Name> names, @Nullable Viewpoint viewpoint) {
         Set<String> parts = parts(names);
-        return Optional.of(new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint))));
+        return Optional.of(
+                new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint))));
     }
 
     private String side(@Nullable Viewpoint viewpoint) {

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
@@ -40,10 +42,10 @@ final class Reporter {
             attempt(() -> ring.get().bodies().forEach(body -> parts.add(part(body))));
         }
         attempt(() -> design.stoneRows().forEach(row -> rows.add(row(row))));
-        if (parts.isEmpty() || rows.isEmpty()) {
-            // What nobody has defined by now will not come: say what the ring is still waiting for.
-            design.problems().stream().filter(told -> !troubles.contains(told)).forEach(troubles::add);
-        }
+        // What nobody has defined by now will not come: say what the ring is still waiting for.
+        design.problems().stream()
+                .filter(told -> told.severity() != Severity.NOTE && !troubles.contains(told))
+                .forEach(troubles::add);
         List<Answer.Requirement> requirements = design.definitions().requirements().stream()
                 .map(entry -> Requirements.judge(design, entry))
                 .toList();

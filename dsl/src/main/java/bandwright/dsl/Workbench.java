@@ -200,7 +200,9 @@ public final class Workbench {
     private Outcome refused(List<Diagnostic> reasons, String name, SourceText text) {
         List<Diagnostic> told = new ArrayList<>(reasons);
         if (told.stream().noneMatch(Diagnostic::isError)) {
-            told.add(Diagnostic.error("given-not-worked-out", null).with(name, text.text()).build());
+            told.add(Diagnostic.error("given-not-worked-out", null)
+                    .with(name, text.text())
+                    .build());
         }
         return new Outcome(this, told, List.of());
     }

@@ -46,8 +46,8 @@ class WorkbenchTest {
     }
 
     /** Codes that a cell never meets: they belong to values given from outside, and to the report. */
-    private static final Set<String> GIVEN = Set.of(
-            "given-no-value", "given-unknown-name", "given-wrong-kind", "given-not-worked-out", "loose-pieces");
+    private static final Set<String> GIVEN =
+            Set.of("given-no-value", "given-unknown-name", "given-wrong-kind", "given-not-worked-out", "loose-pieces");
 
     @Test
     void every_code_from_construction_to_answer_has_a_case() {
@@ -149,7 +149,8 @@ class WorkbenchTest {
 
     @Test
     void neither_names_nor_order_of_grooves_change_the_parts() {
-        String let = "cut %s from shank { width 1.9 mm depth 1 mm keep stripe in red-gold-585 let-in from fingertip leaving collar }";
+        String let =
+                "cut %s from shank { width 1.9 mm depth 1 mm keep stripe in red-gold-585 let-in from fingertip leaving collar }";
         String line = "cut %s from shank { width 0.3 mm depth 0.3 mm across 1.3 mm }";
         List<Report.PartLine> first = parts(BAND + let.formatted("a") + "\n" + line.formatted("b"));
         List<Report.PartLine> second = parts(BAND + line.formatted("a") + "\n" + let.formatted("z"));
@@ -165,10 +166,7 @@ class WorkbenchTest {
     /** Two lines of stones on a flat surface: the gap across is the distance of the lines less a stone, whatever the gap along. */
     @Test
     void the_gap_of_parallel_lines_is_that_between_them_where_it_is_smaller() {
-        Outcome outcome = run(
-                Workbench.empty(),
-                "a",
-                """
+        Outcome outcome = run(Workbench.empty(), "a", """
                 profile even = flat(width: 6 mm, height: 2 mm)
                 band shank { finger ISO 57  profile even  metal silver-925 }
                 stone-row lights on shank { stone round diamond 1.5 mm  around full  count 36  across -0.8 mm, 0.8 mm }
@@ -179,10 +177,7 @@ class WorkbenchTest {
 
     @Test
     void a_part_that_falls_apart_is_a_trouble() {
-        Outcome outcome = run(
-                Workbench.empty(),
-                "a",
-                """
+        Outcome outcome = run(Workbench.empty(), "a", """
                 profile even = flat(width: 2 mm, height: 2 mm)
                 band shank { finger ISO 57  profile even  metal silver-925 }
                 stone-row lights on shank { stone round diamond 1.9 mm  around full  count 2  sink 0.2 mm }

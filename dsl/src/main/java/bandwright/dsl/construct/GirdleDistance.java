@@ -28,8 +28,7 @@ final class GirdleDistance {
         return least;
     }
 
-    private static double between(
-            StoneLayout.Line a, double angleA, StoneLayout.Line b, double angleB, double radius) {
+    private static double between(StoneLayout.Line a, double angleA, StoneLayout.Line b, double angleB, double radius) {
         double least = Double.POSITIVE_INFINITY;
         double[] centreA = point(a, angleA);
         double[] centreB = point(b, angleB);

@@ -126,7 +126,8 @@ public final class Ring {
     /** A collar or a piece is cut with the part that it came from. */
     private boolean cuts(Seats seats, String part) {
         return seats.from().contains(part)
-                || seats.from().stream().anyMatch(named -> cutSections().offcuts(named).contains(part));
+                || seats.from().stream()
+                        .anyMatch(named -> cutSections().offcuts(named).contains(part));
     }
 
     /** A number for what each curve of a section sweeps. */

@@ -1,15 +1,16 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.StoneRow;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /** Puts a row's lines onto the surface of the part it is set in, and refuses what cannot stand there. */
 record RowPlacing(StoneRow row, PartSection part) {

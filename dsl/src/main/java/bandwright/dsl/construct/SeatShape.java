@@ -46,7 +46,7 @@ final class SeatShape {
                 throw notYet(seats, "a bevel at the finger for lines at different heights");
             }
         }
-        if (bearing + seats.deburrMm() >= level) {
+        if ((seats.bearingMm().isPresent() || seats.deburrMm() > 0) && bearing + seats.deburrMm() >= level) {
             throw new Fault(Diagnostic.error("seat-too-deep", seats.place())
                     .with(seats.name(), Lengths.text(bearing + seats.deburrMm()), Lengths.text(level))
                     .build());

@@ -59,7 +59,9 @@ public final class Sections {
     }
 
     private static boolean makesParts(Groove groove) {
-        return groove.keep().isPresent() || groove.letIn().isPresent() || !groove.leaving().isEmpty();
+        return groove.keep().isPresent()
+                || groove.letIn().isPresent()
+                || !groove.leaving().isEmpty();
     }
 
     /** Those that make parts first; of them, one that cuts what another keeps after that one. */
@@ -112,8 +114,7 @@ public final class Sections {
                 if (!RegionBoolean.intersection(part.region(), shape.tool()).isEmpty()) {
                     taken = true;
                     refuseWithoutWalls(groove, shape, part);
-                    keptMetal = RegionBoolean.union(
-                            keptMetal, RegionBoolean.intersection(part.region(), shape.kept()));
+                    keptMetal = RegionBoolean.union(keptMetal, RegionBoolean.intersection(part.region(), shape.kept()));
                     leave(groove, part, shape);
                 }
             }

@@ -25,7 +25,8 @@ public final class MetalColour {
         double blue = 0;
         double sum = 0;
         // Copper reddens gold, yet hardly shows in silver.
-        double gold = 0.1 + 0.9 * share(composition, "Au") / Math.max(1e-9, share(composition, "Au") + share(composition, "Ag"));
+        double gold = 0.1
+                + 0.9 * share(composition, "Au") / Math.max(1e-9, share(composition, "Au") + share(composition, "Ag"));
         for (Map.Entry<Element, Double> part : composition.entrySet()) {
             Pigment pigment = Pigments.BY_SYMBOL.get(part.getKey().symbol());
             if (pigment == null) {

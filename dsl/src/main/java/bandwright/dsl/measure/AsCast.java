@@ -1,6 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
@@ -8,10 +13,6 @@ import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * A design as it comes from the caster: without what is cut at the bench, and without what stands on a part that only the bench makes.

@@ -50,7 +50,9 @@ public final class RingMeasurer implements Measurer {
         }
         Design stage = modifiers.contains(PATTERN) ? AsCast.of(design) : design;
         Ring ring = workshop.ring(stage);
-        if (!subject.equals(RING) && design.parts().contains(subject) && !stage.parts().contains(subject)) {
+        if (!subject.equals(RING)
+                && design.parts().contains(subject)
+                && !stage.parts().contains(subject)) {
             throw new Fault(
                     Diagnostic.error("not-in-pattern", null).with(subject).build());
         }

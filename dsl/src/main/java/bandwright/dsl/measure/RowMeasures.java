@@ -1,12 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
+import java.util.OptionalDouble;
+
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.material.BrilliantProportions;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.model.StoneRow;
-import java.util.OptionalDouble;
 
 /** Measures of a row of stones. */
 public final class RowMeasures {

@@ -142,6 +142,9 @@ record AnyRing(
         double iso = between(random, 41, 76);
         double gap = between(random, 0.05, random.nextInt(3) == 0 ? 12 : 1);
         double hole = stone * between(random, 0.35, 0.7);
+        double sink = between(random, 0, 0.4);
+        // A seat's cone ends above the finger.
+        double bearing = Math.min(between(random, 0.2, 0.6) * (stone - hole), 0.9 * (height - sink));
         HarbourLight base = new HarbourLight(iso, width, side, height, stone, gap);
         return new AnyRing(
                 base,
@@ -149,13 +152,13 @@ record AnyRing(
                 // Below the side walls' height, so that the flank beside the groove is always there.
                 height - side + between(random, 0.2, 0.8) * side,
                 random.nextInt(4) == 0 ? between(random, 0.01, 0.05) : 0,
-                between(random, 0, 0.4),
+                sink,
                 Arc.FULL,
                 0,
                 List.of(0.0),
                 false,
                 hole,
-                between(random, 0.2, 0.6) * (stone - hole),
+                bearing,
                 random.nextBoolean() ? 0 : between(random, 0.005, 0.05),
                 random.nextInt(3),
                 between(random, 0.3, 0.7),

@@ -88,7 +88,8 @@ public final class RingSection {
         List<Section.Silhouette> stones = new ArrayList<>();
         for (StoneRow row : rows()) {
             StoneLayout layout = ring.layout(row.name());
-            Mesh stone = StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
+            Mesh stone =
+                    StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
             for (StoneLayout.Place place : layout.places()) {
                 if (isMet(row, place)) {
                     Region cut = HalfPlaneSlice.of(RingScene.placed(stone, place), radians);
@@ -104,9 +105,7 @@ public final class RingSection {
     private boolean isMet(StoneRow row, StoneLayout.Place place) {
         double off = StrictMath.sin(place.angle() - radians);
         boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
-        return ahead
-                && Math.abs(off) * place.line().girdleRadius()
-                        < row.size().lengthMm() / 2;
+        return ahead && Math.abs(off) * place.line().girdleRadius() < row.size().lengthMm() / 2;
     }
 
     /** The pins of the nearest gap, seen behind the cut. */
