@@ -26,11 +26,23 @@ public final class Samples {
 
     public static final Path HARBOUR_LIGHT = REPOSITORY.resolve("notebooks").resolve("harbour-light.ipynb");
 
+    /** The text of a whole ring, its only definition a breadth. */
+    public static final String RING = """
+            a = 4 mm
+            profile dome = flat(a, 2 mm)
+            band shank { finger ISO 57  profile dome  metal silver-925 }
+            """;
+
     private Samples() {}
 
     public static Answer.Requirement requirement(boolean passed) {
         return new Answer.Requirement(
-                "gap(lights) >= 0.12 mm", passed, "0.034 mm", "the setter's tool needs <room>", null);
+                "gap(lights) >= 0.12 mm",
+                passed,
+                passed ? "0.154 mm" : "0.086 mm",
+                new Answer.Margin(0.034, "mm", 28.25, "0.034 mm (28.3 %)"),
+                "the setter's tool needs <room>",
+                null);
     }
 
     public static Report report(boolean passed) {
@@ -41,8 +53,10 @@ public final class Samples {
                         new Report.PartLine(
                                 "shank", "white-gold-585-pd", 250.1234567, 14.2, "a <source>", 3.5517531, true, 1200),
                         new Report.PartLine("stripe", "red-gold-585", 1e-7, 13.2, "another", 1200000, true, 800)),
-                List.of(new Report.RowLine(
-                        "lights", "stripe", "round diamond 1.5 mm", 37, 1.5, 0.153846, 1.65, 0.0135, 0.4995)),
+                List.of(
+                        new Report.RowLine(
+                                "lights", "stripe", "round diamond 1.5 mm", 37, 1.5, 0.153846, 1.65, 0.0135, 0.4995),
+                        new Report.RowLine("star", "stripe", "round ruby 2 mm", 1, 2, null, null, 0.04, 0.04)),
                 List.of(requirement(passed)),
                 List.of(),
                 "0123456789abcdef");
@@ -85,7 +99,7 @@ public final class Samples {
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
-        return new Picture(64, 40, bytes.toByteArray(), "A band with \"37\" stones");
+        return new Picture(64, 40, bytes.toByteArray(), "A band with \"37\" stones: white, red");
     }
 
     public static Answer.Drawn drawn() {

@@ -2,6 +2,10 @@
 package bandwright.kernel.app;
 
 import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 import picocli.CommandLine;
 
@@ -12,6 +16,16 @@ final class CommandLines {
     /** The exit code, see {@link ExitCode}. */
     static int run(Terminal terminal, String... arguments) {
         CommandLine line = of(terminal);
+        // Asked here because a wrong verb beside --help would only get the general help.
+        Optional<String> wrong = Stream.of(arguments)
+                .filter(word -> !word.startsWith("-"))
+                .findFirst()
+                .filter(word -> !line.getSubcommands().containsKey(word));
+        if (wrong.isPresent()) {
+            terminal.complain(
+                    "bandwright: " + noVerb(wrong.get(), line.getSubcommands().keySet()));
+            return ExitCode.USAGE;
+        }
         int exitCode = line.execute(arguments);
         terminal.flush();
         return exitCode;
@@ -31,6 +45,12 @@ final class CommandLines {
                 });
     }
 
+    private static String noVerb(String word, Set<String> verbs) {
+        String known = "there is no verb " + word + "; the verbs are " + String.join(", ", verbs);
+        boolean file = word.endsWith(".ring") || word.endsWith(".ipynb");
+        return file ? known + "; did you mean 'bandwright run " + word + "'?" : known;
+    }
+
     /** One sentence and where to read on; the whole help would push the sentence off the screen. */
     private static int complain(CommandLine.ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
@@ -39,9 +59,21 @@ final class CommandLines {
             command.usage(err);
             return ExitCode.USAGE;
         }
-        err.print("bandwright: " + failure.getMessage() + "\n");
+        err.print("bandwright: " + sentence(failure, arguments) + "\n");
         err.print("Try '" + command.getCommandSpec().qualifiedName() + " --help'.\n");
         err.flush();
         return ExitCode.USAGE;
+    }
+
+    private static String sentence(CommandLine.ParameterException failure, String[] arguments) {
+        boolean sets = Stream.of(arguments).anyMatch(word -> word.startsWith("--set"));
+        if (sets && failure instanceof CommandLine.UnmatchedArgumentException unmatched) {
+            List<String> words = unmatched.getUnmatched();
+            if (words.stream().noneMatch(word -> word.startsWith("-"))) {
+                return "'" + String.join(" ", words) + "' is one word too many; put quotes round a value with spaces:"
+                        + " --set \"finger-size=US 8\"";
+            }
+        }
+        return String.valueOf(failure.getMessage());
     }
 }

@@ -7,7 +7,7 @@ import bandwright.kernel.run.Verdict;
 final class ExitCode {
     /** All is well. */
     static final int GOOD = 0;
-    /** A cell had an error, or the program itself failed. */
+    /** A cell had an error or waits in the end, there is no ring, or the program itself failed. */
     static final int ERROR = 1;
     /** The command was used wrongly, or a file cannot be read or written; no file was changed. */
     static final int USAGE = 2;

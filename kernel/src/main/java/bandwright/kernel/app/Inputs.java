@@ -2,16 +2,13 @@
 package bandwright.kernel.app;
 
 import java.nio.file.Path;
-import java.util.List;
 
-import bandwright.dsl.diagnostic.Diagnostic;
-import bandwright.dsl.diagnostic.PlainRenderer;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookFault;
 import bandwright.kernel.notebook.NotebookReader;
 import bandwright.kernel.notebook.Reading;
 
-/** What the verbs share: reading a file, and telling a person what is wrong with its text. */
+/** What the verbs share: reading a file. */
 final class Inputs {
     private Inputs() {}
 
@@ -21,11 +18,5 @@ final class Inputs {
             throw new UsageFault(fault.message());
         }
         return (Notebook) reading;
-    }
-
-    static void tell(Terminal terminal, List<Diagnostic> diagnostics) {
-        if (!diagnostics.isEmpty()) {
-            terminal.complain(PlainRenderer.render(diagnostics).stripTrailing());
-        }
     }
 }

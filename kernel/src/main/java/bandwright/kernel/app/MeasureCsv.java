@@ -4,6 +4,8 @@ package bandwright.kernel.app;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.Answer;
 import bandwright.dsl.Report;
 import bandwright.dsl.view.Table;
@@ -68,13 +70,23 @@ final class MeasureCsv {
     }
 
     private void require(Answer.Requirement requirement) {
-        String margin = requirement.margin();
-        add("require", requirement.text(), "passed", Boolean.toString(requirement.passed()), "");
-        add("require", requirement.text(), "margin", margin == null ? "" : margin, "");
+        Answer.Margin margin = requirement.margin();
+        String text = requirement.text();
+        add("require", text, "passed", Boolean.toString(requirement.passed()), "");
+        add("require", text, "measured", orEmpty(requirement.measured()), "");
+        add("require", text, "margin", Margins.value(requirement), margin == null ? "" : margin.unit());
+        add("require", text, "margin share", Margins.percent(requirement), "%");
+        add("require", text, "because", orEmpty(requirement.because()), "");
+        add("require", text, "trouble", orEmpty(requirement.trouble()), "");
     }
 
-    private void add(String kind, String name, String figure, double value, String unit) {
-        add(kind, name, figure, Decimals.plain(value, PLACES), unit);
+    private static String orEmpty(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+
+    /** A figure that there is not, such as the gap of a single stone, is an empty cell. */
+    private void add(String kind, String name, String figure, @Nullable Double value, String unit) {
+        add(kind, name, figure, value == null ? "" : Decimals.plain(value, PLACES), unit);
     }
 
     private void add(String kind, String name, String figure, String value, String unit) {

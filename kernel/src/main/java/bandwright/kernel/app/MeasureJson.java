@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.app;
 
+import org.jspecify.annotations.Nullable;
+
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -11,7 +13,7 @@ import bandwright.kernel.notebook.JsonText;
 
 /**
  * The numbers as JSON, units in the key names. Numbers are plain decimals of at most six places; one that could not be
- * worked out is {@code null}.
+ * worked out, or that there is not, is {@code null}.
  */
 final class MeasureJson {
     private static final int PLACES = 6;
@@ -60,10 +62,14 @@ final class MeasureJson {
     }
 
     private static void require(ObjectNode node, Answer.Requirement requirement) {
+        Answer.Margin margin = requirement.margin();
         node.put("text", requirement.text())
                 .put("passed", requirement.passed())
-                .put("margin", requirement.margin())
-                .put("because", requirement.because());
+                .put("measured", requirement.measured());
+        number(node, "margin", Margins.value(requirement));
+        node.put("margin_unit", margin == null ? null : margin.unit());
+        number(node, "margin_percent", Margins.percent(requirement));
+        node.put("because", requirement.because()).put("trouble", requirement.trouble());
     }
 
     private static void finger(ObjectNode node, Report.FingerLine finger) {
@@ -72,7 +78,11 @@ final class MeasureJson {
         number(node, "inner_circumference_mm", finger.innerCircumferenceMm());
     }
 
-    private static void number(ObjectNode node, String key, double value) {
+    private static void number(ObjectNode node, String key, @Nullable Double value) {
+        if (value == null) {
+            node.putNull(key);
+            return;
+        }
         Decimals.trimmed(value, PLACES).ifPresentOrElse(decimal -> node.put(key, decimal), () -> node.putNull(key));
     }
 }

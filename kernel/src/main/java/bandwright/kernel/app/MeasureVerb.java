@@ -29,13 +29,15 @@ record MeasureVerb(
             throw new UsageFault("this would overwrite " + input);
         }
         NotebookRun run = NotebookRunner.define(notebook);
-        Inputs.tell(terminal, run.cellDiagnostics());
+        Complaints complaints = new Complaints(terminal);
+        complaints.tell(run.cellDiagnostics());
         Workbench workbench = run.workbench();
         for (String setting : settings) {
-            workbench = set(workbench, setting);
+            workbench = set(workbench, setting, complaints);
         }
         Report report = settings.isEmpty() ? run.report() : Guard.report(workbench);
-        Inputs.tell(terminal, report.troubles());
+        complaints.tell(report.troubles());
+        complaints.tellIfNothing(run, report);
         String text = format.write(report);
         if (out == null) {
             terminal.say(text.stripTrailing());
@@ -45,7 +47,7 @@ record MeasureVerb(
         return ExitCode.of(run.verdict(report));
     }
 
-    private Workbench set(Workbench workbench, String setting) throws UsageFault {
+    private Workbench set(Workbench workbench, String setting, Complaints complaints) throws UsageFault {
         int equals = setting.indexOf('=');
         if (equals < 1 || setting.substring(equals + 1).isBlank()) {
             throw new UsageFault("--set takes NAME=VALUE, such as finger-size=\"US 8\"; this was given: " + setting);
@@ -53,7 +55,7 @@ record MeasureVerb(
         String name = setting.substring(0, equals).strip();
         Outcome outcome =
                 Guard.withValue(workbench, name, setting.substring(equals + 1).strip());
-        Inputs.tell(terminal, outcome.diagnostics());
+        complaints.tell(outcome.diagnostics());
         if (outcome.hasErrors()) {
             throw new UsageFault("--set " + setting + " cannot be done");
         }

@@ -21,7 +21,9 @@ record RunVerb(Terminal terminal, Path input, @Nullable Path out, boolean inPlac
         RunFiles files = RunFiles.of(input, notebook.isOneText(), out, inPlace);
         NotebookRun run = NotebookRunner.run(notebook, progress());
         write(run, files);
-        Inputs.tell(terminal, run.diagnostics());
+        Complaints complaints = new Complaints(terminal);
+        complaints.tell(run.diagnostics());
+        complaints.tellIfNothing(run, run.report());
         if (!quiet) {
             terminal.say("\n" + Summary.text(run.report()));
             terminal.say("wrote  " + files.notebook() + "\nwrote  " + files.page());

@@ -26,7 +26,7 @@ import picocli.CommandLine.ScopeType;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all is well",
-            "1:a cell had an error",
+            "1:a cell had an error, something is missing in the end, or there is no ring",
             "2:wrong use, or a file that cannot be read or written; no file was changed",
             "3:all cells ran, but a requirement is not met"
         })

@@ -59,15 +59,8 @@ public final class Headlines {
 
     /** Count, carats and smallest gap of each stone row. */
     public static Table stones(Report report) {
-        List<List<String>> rows = report.stoneRows().stream()
-                .map(row -> List.of(
-                        row.name(),
-                        row.part(),
-                        row.stone(),
-                        Integer.toString(row.count()),
-                        Decimals.fixed(row.caratsTotal(), 3),
-                        Decimals.fixed(row.gapMm(), 3)))
-                .toList();
+        List<List<String>> rows =
+                report.stoneRows().stream().map(Headlines::row).toList();
         return new Table(
                 "Stones",
                 List.of(
@@ -79,6 +72,17 @@ public final class Headlines {
                         Table.Column.numbers("smallest gap", "mm")),
                 rows,
                 List.of());
+    }
+
+    private static List<String> row(Report.RowLine row) {
+        Double gap = row.gapMm();
+        return List.of(
+                row.name(),
+                row.part(),
+                row.stone(),
+                Integer.toString(row.count()),
+                Decimals.fixed(row.caratsTotal(), 3),
+                gap == null ? "none" : Decimals.fixed(gap, 3));
     }
 
     /** Each requirement, how it came out, and by how much. */
@@ -95,13 +99,13 @@ public final class Headlines {
     }
 
     private static List<String> row(Answer.Requirement requirement) {
-        String margin = requirement.margin();
+        Answer.Margin margin = requirement.margin();
         String because = requirement.because();
         String trouble = requirement.trouble();
         return List.of(
                 requirement.text(),
                 requirement.passed() ? "passed" : "FAILED",
-                margin == null ? "" : margin,
+                margin == null ? "" : margin.text(),
                 trouble == null ? (because == null ? "" : because) : trouble);
     }
 }

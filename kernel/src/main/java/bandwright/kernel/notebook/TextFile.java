@@ -43,6 +43,9 @@ record TextFile(String text, @Nullable String fault) {
     }
 
     private static TextFile decode(Path file, byte[] bytes) {
+        if (isSixteenBit(bytes)) {
+            return faulty(file + " is text in UTF-16; save it as UTF-8");
+        }
         String binary = file + " holds binary data, not UTF-8 text";
         try {
             String text = StandardCharsets.UTF_8
@@ -56,6 +59,14 @@ record TextFile(String text, @Nullable String fault) {
         } catch (CharacterCodingException failure) {
             return faulty(binary);
         }
+    }
+
+    /** By the mark that editors put at its start. */
+    private static boolean isSixteenBit(byte[] bytes) {
+        return bytes.length >= 2
+                && bytes.length % 2 == 0
+                && ((bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)
+                        || (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF));
     }
 
     private static TextFile faulty(String fault) {

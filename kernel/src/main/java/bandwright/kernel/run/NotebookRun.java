@@ -33,13 +33,20 @@ public record NotebookRun(Notebook executed, List<CellRun> cells, Workbench work
         return cells.stream().flatMap(cell -> cell.diagnostics().stream()).toList();
     }
 
+    /** Whether there was anything to run. */
+    public boolean ranNothing() {
+        return cells.stream().allMatch(cell -> cell.state() == CellState.NOT_RUN);
+    }
+
     public Verdict verdict() {
         return verdict(report);
     }
 
     /** How it came out with other numbers at the end: the design's after a change. */
     public Verdict verdict(Report changed) {
-        boolean cellFailed = cells.stream().anyMatch(cell -> cell.state() == CellState.ERROR);
+        boolean cellFailed = cells.stream()
+                .map(CellRun::state)
+                .anyMatch(state -> state == CellState.ERROR || state == CellState.UNANSWERED);
         return cellFailed ? Verdict.ERROR : Verdict.of(changed);
     }
 }

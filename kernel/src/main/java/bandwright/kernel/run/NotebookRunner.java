@@ -69,6 +69,9 @@ public final class NotebookRunner {
         if (outcome.hasErrors()) {
             return CellState.ERROR;
         }
+        if (outcome.unanswered() > 0) {
+            return CellState.UNANSWERED;
+        }
         boolean failed = outcome.answers().stream()
                 .anyMatch(answer -> answer instanceof Answer.Required required
                         && !required.requirement().passed());

@@ -57,14 +57,29 @@ class MeasureVerbTest {
                               "pitch_mm": 1.65,
                               "carats_each": 0.0135,
                               "carats_total": 0.4995
+                            },
+                            {
+                              "name": "star",
+                              "part": "stripe",
+                              "stone": "round ruby 2 mm",
+                              "count": 1,
+                              "diameter_mm": 2,
+                              "gap_mm": null,
+                              "pitch_mm": null,
+                              "carats_each": 0.04,
+                              "carats_total": 0.04
                             }
                           ],
                           "requires": [
                             {
                               "text": "gap(lights) >= 0.12 mm",
                               "passed": true,
-                              "margin": "0.034 mm",
-                              "because": "the setter's tool needs <room>"
+                              "measured": "0.154 mm",
+                              "margin": 0.034,
+                              "margin_unit": "mm",
+                              "margin_percent": 28.25,
+                              "because": "the setter's tool needs <room>",
+                              "trouble": null
                             }
                           ],
                           "finger": {
@@ -85,7 +100,55 @@ class MeasureVerbTest {
                         "part,shank,volume,250.123457,mm^3\n",
                         "ring,all parts,weight,1200003.551753,g\n",
                         "stone-row,lights,count,37,\n",
-                        "require,gap(lights) >= 0.12 mm,passed,false,\n");
+                        "stone-row,star,gap,,mm\n",
+                        "require,gap(lights) >= 0.12 mm,passed,false,\n",
+                        "require,gap(lights) >= 0.12 mm,margin,-0.034,mm\n",
+                        "require,gap(lights) >= 0.12 mm,margin share,-28.25,%\n");
+    }
+
+    @Test
+    void a_margin_is_negative_where_a_requirement_failed() {
+        assertThat(MeasureFormat.JSON.write(Samples.report(false)))
+                .contains("\"margin\": -0.034,", "\"margin_percent\": -28.25,");
+    }
+
+    @Test
+    void nothing_to_measure_gives_one_and_says_so() {
+        Ran none = Ran.command("measure", Samples.file(folder, "none.ring", "breadth = 5 mm\n"));
+        Ran empty = Ran.command("measure", Samples.file(folder, "empty.ring", ""));
+
+        assertThat(none.exitCode()).isEqualTo(1);
+        assertThat(none.err()).startsWith("bandwright: there is no ring to measure");
+        assertThat(empty.exitCode()).isEqualTo(1);
+        assertThat(empty.err()).isEqualTo("bandwright: there is nothing to run\n");
+    }
+
+    @Test
+    void a_ring_that_still_waits_gives_one() {
+        String text = Samples.RING.replace("profile dome  ", "profile nobody  ");
+
+        Ran ran = Ran.command("measure", Samples.file(folder, "ring.ring", text));
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.err()).containsOnlyOnce("nothing defines nobody");
+    }
+
+    @Test
+    void a_wrong_verb_beside_help_gives_two() {
+        Ran polish = Ran.command("polish", "--help");
+
+        assertThat(polish.exitCode()).isEqualTo(2);
+        assertThat(polish.err())
+                .isEqualTo("bandwright: there is no verb polish; the verbs are run, measure, completion\n");
+        assertThat(Ran.command("a.ring").err()).contains("did you mean 'bandwright run a.ring'?");
+    }
+
+    @Test
+    void a_value_without_quotes_is_told_of_them() {
+        Ran ran = Ran.command("measure", Samples.HARBOUR_LIGHT, "--set", "finger-size=US", "8");
+
+        assertThat(ran.exitCode()).isEqualTo(2);
+        assertThat(ran.err()).contains("'8' is one word too many; put quotes", "--set \"finger-size=US 8\"");
     }
 
     @Test
@@ -98,7 +161,7 @@ class MeasureVerbTest {
 
     @Test
     void numbers_go_to_the_screen_or_into_a_file() throws IOException {
-        Path input = Samples.file(folder, "ring.ring", "a = 1 mm\n");
+        Path input = Samples.file(folder, "ring.ring", Samples.RING);
         Path out = folder.resolve("numbers.json");
 
         Ran shown = Ran.command("measure", input, "--format", "json");

@@ -15,7 +15,7 @@ import bandwright.kernel.Samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 class RunVerbTest {
-    private static final String GOOD = Samples.notebook(5, "{}", Samples.code("a", "a = 1 mm"));
+    private static final String GOOD = Samples.notebook(5, "{}", Samples.code("a", Samples.RING.strip()));
     private static final String BAD = Samples.notebook(5, "{}", Samples.code("a", "java"));
 
     @TempDir
@@ -82,7 +82,7 @@ class RunVerbTest {
 
     @Test
     void a_ring_text_cannot_be_replaced_by_a_notebook() {
-        Path input = Samples.file(folder, "ring.ring", "a = 1 mm\n");
+        Path input = Samples.file(folder, "ring.ring", Samples.RING);
 
         assertThat(Ran.command("run", input, "--in-place").exitCode()).isEqualTo(2);
         assertThat(Ran.command("run", input).exitCode()).isZero();
@@ -101,12 +101,33 @@ class RunVerbTest {
 
     @Test
     void a_failed_requirement_gives_three() {
-        Path input = Samples.file(folder, "ring.ring", "require 1 mm >= 2 mm\n");
+        Path input = Samples.file(folder, "ring.ring", Samples.RING + "require 1 mm >= 2 mm\n");
 
         Ran ran = Ran.command("run", input);
 
         assertThat(ran.exitCode()).isEqualTo(3);
         assertThat(ran.out()).startsWith("cell 1 of 1: require failed\n").contains("0 passed, 1 failed");
+    }
+
+    @Test
+    void a_question_without_an_answer_gives_one_and_is_told_once() {
+        Path input = Samples.file(folder, "ring.ring", Samples.RING + "show weight(nobody)\n");
+
+        Ran ran = Ran.command("run", input);
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.out()).startsWith("cell 1 of 1: waiting\n");
+        assertThat(ran.err()).containsOnlyOnce("nothing defines nobody");
+    }
+
+    @Test
+    void no_ring_and_nothing_to_run_give_one() {
+        Ran none = Ran.command("run", Samples.file(folder, "none.ring", "title \"Nothing yet\"\n"), "--quiet");
+        Ran empty = Ran.command("run", Samples.file(folder, "empty.ring", ""), "--quiet");
+
+        assertThat(none.exitCode()).isEqualTo(1);
+        assertThat(none.err()).startsWith("bandwright: there is no ring to measure");
+        assertThat(empty).isEqualTo(new Ran(1, "", "bandwright: there is nothing to run\n"));
     }
 
     @Test

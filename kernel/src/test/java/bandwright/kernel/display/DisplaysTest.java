@@ -26,7 +26,7 @@ class DisplaysTest {
         Output.Display display = Displays.display(new Answer.Pictured(Samples.picture()));
 
         assertThat(display.data()).containsOnlyKeys("image/png", "text/plain");
-        assertThat(display.data()).containsEntry("text/plain", "A band with \"37\" stones");
+        assertThat(display.data()).containsEntry("text/plain", "A band with \"37\" stones: white, red");
     }
 
     @Test
@@ -39,11 +39,11 @@ class DisplaysTest {
 
     @Test
     void words_and_requirements_are_plain() {
-        assertThat(Displays.display(new Answer.Words("42 mm")).data()).containsOnlyKeys("text/plain");
+        assertThat(Displays.display(new Answer.Words("", "42 mm")).data()).containsOnlyKeys("text/plain");
         assertThat(Displays.display(new Answer.Required(Samples.requirement(false)))
                         .data()
                         .get("text/plain"))
-                .startsWith("failed: gap(lights) >= 0.12 mm, by 0.034 mm");
+                .startsWith("failed: gap(lights) >= 0.12 mm; it is 0.086 mm, 0.034 mm (28.3 %) off");
     }
 
     @Test
@@ -53,7 +53,7 @@ class DisplaysTest {
                         Samples.diagnostic(Severity.ERROR),
                         Samples.diagnostic(Severity.WARNING),
                         Samples.diagnostic(Severity.NOTE)),
-                List.of(new Answer.Words("42 mm")));
+                List.of(new Answer.Words("", "42 mm")));
 
         assertThat(outputs).hasSize(3);
         assertThat(((Output.Stream) outputs.get(0)).channel()).isEqualTo(Output.Channel.STDERR);

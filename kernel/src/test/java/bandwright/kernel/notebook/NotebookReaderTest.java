@@ -45,6 +45,13 @@ class NotebookReaderTest {
     }
 
     @Test
+    void text_in_utf_16_says_how_to_save_it() throws IOException {
+        Path marked = Files.writeString(folder.resolve("ring.ring"), "\uFEFFa = 1 mm\n", StandardCharsets.UTF_16LE);
+
+        assertThat(fault(marked)).endsWith("is text in UTF-16; save it as UTF-8");
+    }
+
+    @Test
     void a_file_of_fifty_megabytes_is_refused() throws IOException {
         Path large = Files.writeString(folder.resolve("large.ring"), "# a comment\n".repeat(4_500_000));
 

@@ -49,7 +49,8 @@ class NotebookRunnerTest {
 
     @Test
     void a_name_that_starts_with_java_is_no_java_cell() {
-        NotebookRun run = NotebookRunner.run(notebook(Samples.code("a", "java-width = 1 mm")), Progress.SILENT);
+        NotebookRun run = NotebookRunner.run(
+                notebook(Samples.code("a", "java-width = 1 mm\n" + Samples.RING.strip())), Progress.SILENT);
 
         assertThat(run.verdict()).isEqualTo(Verdict.GOOD);
     }
@@ -77,7 +78,8 @@ class NotebookRunnerTest {
     @Test
     void a_failed_requirement_marks_its_cell() {
 
-        NotebookRun run = NotebookRunner.run(notebook(Samples.code("a", "require 1 mm >= 2 mm")), Progress.SILENT);
+        NotebookRun run = NotebookRunner.run(
+                notebook(Samples.code("a", Samples.RING.strip() + "\nrequire 1 mm >= 2 mm")), Progress.SILENT);
 
         assertThat(run.cells()).extracting(CellRun::state).containsExactly(CellState.REQUIRE_FAILED);
         assertThat(run.verdict()).isEqualTo(Verdict.REQUIRE_FAILED);

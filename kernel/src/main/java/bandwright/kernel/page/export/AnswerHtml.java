@@ -24,11 +24,11 @@ final class AnswerHtml {
             return drawing(drawn, prefix);
         }
         if (answer instanceof Answer.Pictured pictured) {
-            return "<figure class=\"picture\">" + picture(pictured.picture()) + "</figure>\n";
+            return "<figure class=\"picture\">\n<div class=\"paper\">" + picture(pictured.picture())
+                    + "</div>\n<figcaption>" + Html.escape(caption(pictured.picture())) + "</figcaption>\n</figure>\n";
         }
         if (answer instanceof Answer.Tabled tabled) {
-            String title = tabled.table().title();
-            return Html.frame(title.isEmpty() ? "Table" : title, tabled.table().html());
+            return TableHtml.of(tabled.table());
         }
         if (answer instanceof Answer.Required required) {
             String state = required.requirement().passed() ? "passed" : "failed";
@@ -42,6 +42,13 @@ final class AnswerHtml {
         String own = ID.matcher(svg).replaceAll("$1" + prefix + "$2");
         return "<figure class=\"drawing\">\n" + Html.frame(drawn.title(), own.stripTrailing() + "\n") + "<figcaption>"
                 + Html.escape(drawn.title()) + "</figcaption>\n</figure>\n";
+    }
+
+    /** What is to be seen; how it looks, after the colon, is for those who do not see it. */
+    private static String caption(Picture picture) {
+        String words = picture.alternativeText();
+        int colon = words.indexOf(':');
+        return colon > 0 ? words.substring(0, colon) : words;
     }
 
     private static String picture(Picture picture) {

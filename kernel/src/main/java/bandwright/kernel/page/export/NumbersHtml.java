@@ -50,7 +50,7 @@ final class NumbersHtml {
 
     private static void table(StringBuilder html, Table table) {
         if (!table.rows().isEmpty()) {
-            html.append(Html.frame(table.title(), table.html()));
+            html.append(TableHtml.of(table));
         }
     }
 }

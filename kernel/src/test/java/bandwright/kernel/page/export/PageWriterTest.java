@@ -96,7 +96,17 @@ class PageWriterTest {
 
         assertThat(pictures.getLength()).isEqualTo(2);
         assertThat(((Element) pictures.item(0)).getAttribute("alt")).isEqualTo("kept");
-        assertThat(((Element) pictures.item(1)).getAttribute("alt")).isEqualTo("A band with \"37\" stones");
+        assertThat(((Element) pictures.item(1)).getAttribute("alt")).isEqualTo("A band with \"37\" stones: white, red");
+    }
+
+    @Test
+    void pictures_have_captions_and_footnotes_stand_outside_of_what_scrolls() throws Exception {
+        Document document = parse(page());
+
+        assertThat(texts(document, "figcaption")).contains("Section at 0 deg", "A band with \"37\" stones");
+        assertThat(page())
+                .contains("</table>\n</div>\n<p class=\"footnote\">Density of white-gold-585-pd: a &lt;source&gt;");
+        assertThat(document.getElementsByTagName("tfoot").getLength()).isZero();
     }
 
     @Test
@@ -164,7 +174,7 @@ class PageWriterTest {
                         Samples.drawn(),
                         new Answer.Pictured(Samples.picture()),
                         new Answer.Tabled(Samples.table()),
-                        new Answer.Words("1 < 2\n\u0000"),
+                        new Answer.Words("", "1 < 2\n\u0000"),
                         new Answer.Required(Samples.requirement(true)),
                         new Answer.Required(Samples.requirement(false))));
         return PageWriter.write(
