@@ -29,7 +29,7 @@ public final class Samples {
     /** The text of a whole ring, its only definition a breadth. */
     public static final String RING = """
             a = 4 mm
-            profile dome = flat(a, 2 mm)
+            profile dome = flat(width: a, height: 2 mm)
             band shank { finger ISO 57  profile dome  metal silver-925 }
             """;
 

@@ -139,7 +139,7 @@ class MeasureVerbTest {
 
         assertThat(polish.exitCode()).isEqualTo(2);
         assertThat(polish.err())
-                .isEqualTo("bandwright: there is no verb polish; the verbs are run, measure, completion\n");
+                .isEqualTo("bandwright: there is no verb polish; the verbs are completion, measure, run\n");
         assertThat(Ran.command("a.ring").err()).contains("did you mean 'bandwright run a.ring'?");
     }
 
@@ -155,7 +155,11 @@ class MeasureVerbTest {
     void text_sums_up() {
         assertThat(MeasureFormat.TEXT.write(Samples.report(true)))
                 .startsWith("title   Harbour light\nfinger  ISO 57, 18.144 mm across, 57 mm round\n")
-                .contains("white-gold-585-pd", "250.123", "Requirements: 1 passed, 0 failed", "0.034 mm to spare")
+                .contains(
+                        "white-gold-585-pd",
+                        "250.123",
+                        "Requirements: 1 passed, 0 failed",
+                        "0.034 mm (28.3 %) to spare")
                 .endsWith("fingerprint  0123456789abcdef\n");
     }
 
