@@ -101,8 +101,8 @@ final class Reporter {
     }
 
     private static String stone(StoneRow row) {
-        String length = QuantityFormat.format(Quantity.millimetres(row.size().lengthMm()));
-        String width = QuantityFormat.format(Quantity.millimetres(row.size().widthMm()));
+        String length = QuantityFormat.format(Quantity.millimetres(row.aroundMm()));
+        String width = QuantityFormat.format(Quantity.millimetres(row.widthMm()));
         return row.cut().word() + " " + row.material().name() + " "
                 + (row.cut().hasTwoSizes() ? length + " by " + width : length);
     }
@@ -118,7 +118,7 @@ final class Reporter {
                 row.part(),
                 stone(row),
                 measures.count(),
-                row.size().lengthMm(),
+                row.aroundMm(),
                 value(measures.gapMm()),
                 value(measures.pitchMm()),
                 measures.caratsEach(),

@@ -3,6 +3,7 @@ package bandwright.dsl;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -161,6 +162,22 @@ class WorkbenchTest {
         Outcome outcome = run(Workbench.empty(), "a", text);
         assertThat(outcome.diagnostics()).isEmpty();
         return outcome.workbench().report().parts();
+    }
+
+    /** Sizes are told around, then across: eighteen baguettes lying along the row leave less room than standing across it. */
+    @Test
+    void it_matters_which_way_a_long_stone_lies() {
+        assertThat(baguettes("2.5 mm by 1.5 mm")).isEqualTo(baguettes("1.5 mm by 2.5 mm") - 1, within(0.02));
+    }
+
+    private static double baguettes(String sizes) {
+        Outcome outcome = run(
+                Workbench.empty(),
+                "a",
+                BAND + "stone-row lights on shank { stone baguette sapphire " + sizes + "  around full  count 18 }");
+        assertThat(outcome.diagnostics()).isEmpty();
+        return Objects.requireNonNull(
+                outcome.workbench().report().stoneRows().get(0).gapMm());
     }
 
     /** Two lines of stones on a flat surface: the gap across is the distance of the lines less a stone, whatever the gap along. */

@@ -27,7 +27,7 @@ final class PinShape {
             return prongs.acrossMm().getAsDouble();
         }
         double reach = prongs.reachMm().orElse(0);
-        double distance = layout.row().size().lengthMm() / 2 + prongs.diameterMm() / 2 - reach;
+        double distance = layout.row().aroundMm() / 2 + prongs.diameterMm() / 2 - reach;
         double along = layout.lines().get(0).girdleRadius() * StrictMath.sin(layout.stepRadians() / 2);
         if (distance <= along) {
             throw new Fault(Diagnostic.error("pins-out-of-reach", prongs.place())

@@ -188,7 +188,7 @@ public final class Ring {
         for (String piece : pieces) {
             Bounds metal = section(piece).region().bounds();
             for (StoneLayout.Line line : layout.lines()) {
-                double reach = layout.row().size().widthMm() / 2 + seats.clearanceMm();
+                double reach = layout.row().widthMm() / 2 + seats.clearanceMm();
                 if (line.across() + reach > metal.minX() && line.across() - reach < metal.maxX()) {
                     return;
                 }
@@ -223,7 +223,7 @@ public final class Ring {
         if (prongs.rootMm().isPresent()) {
             return prongs.rootMm().getAsDouble();
         }
-        double size = layout(prongs.row()).row().size().lengthMm();
+        double size = layout(prongs.row()).row().aroundMm();
         return design.seats().stream()
                 .filter(seats -> seats.row().equals(prongs.row()))
                 .findFirst()

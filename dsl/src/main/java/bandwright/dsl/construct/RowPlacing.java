@@ -15,7 +15,7 @@ import bandwright.dsl.model.StoneRow;
 /** Puts a row's lines onto the surface of the part it is set in, and refuses what cannot stand there. */
 record RowPlacing(StoneRow row, PartSection part) {
     StoneLayout layout() {
-        double width = row.size().widthMm();
+        double width = row.widthMm();
         double metal = part.region().bounds().width();
         if (width > metal) {
             throw new Fault(Diagnostic.error("stone-off-part", row.place())
@@ -32,7 +32,7 @@ record RowPlacing(StoneRow row, PartSection part) {
                     .with(
                             row.name(),
                             Lengths.text(2 * StrictMath.PI * lines.get(0).girdleRadius()),
-                            Lengths.text(row.size().lengthMm()))
+                            Lengths.text(row.aroundMm()))
                     .build());
         }
         return layout;
@@ -49,7 +49,7 @@ record RowPlacing(StoneRow row, PartSection part) {
                     .with(row.name(), Lengths.text(row.sinkMm()), Lengths.text(surface.height() - inner))
                     .build());
         }
-        double pavilion = SeatShape.pavilionDepth(row.size().widthMm());
+        double pavilion = SeatShape.pavilionDepth(row.widthMm());
         if (-row.sinkMm() > pavilion) {
             throw new Fault(Diagnostic.error("stones-float", row.place())
                     .with(row.name(), Lengths.text(-row.sinkMm()), Lengths.text(pavilion))

@@ -28,7 +28,7 @@ final class SeatShape {
         if (seats.channel().isPresent()) {
             throw notYet(seats, "a channel");
         }
-        double stone = layout.row().size().lengthMm() / 2;
+        double stone = layout.row().aroundMm() / 2;
         double hole = seats.holeMm() / 2;
         double bearing = seats.bearingMm().orElse(pavilionDepth(2 * (stone - hole)));
         List<Feature.Axis> axes = new ArrayList<>();

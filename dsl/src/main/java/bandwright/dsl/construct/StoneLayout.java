@@ -98,8 +98,8 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
     static double gap(StoneRow row, Line line, double step) {
         double sine = StrictMath.sin(step / 2);
         double cosine = StrictMath.cos(step / 2);
-        double along = row.size().lengthMm() / 2 * cosine;
-        double tilted = row.size().widthMm() / 2 * sine * line.axisAcross;
+        double along = row.aroundMm() / 2 * cosine;
+        double tilted = row.widthMm() / 2 * sine * line.axisAcross;
         boolean cornered = row.cut() == StoneCut.PRINCESS || row.cut() == StoneCut.BAGUETTE;
         double reach = cornered ? Math.abs(along) + Math.abs(tilted) : Math.sqrt(along * along + tilted * tilted);
         return 2 * (line.girdleRadius * sine - reach);
@@ -156,7 +156,7 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
         Line inmost = unplaced.stream()
                 .min(Comparator.comparingDouble(Line::girdleRadius))
                 .orElseThrow();
-        double half = StrictMath.atan(row.size().lengthMm() / 2 / inmost.girdleRadius);
+        double half = StrictMath.atan(row.aroundMm() / 2 / inmost.girdleRadius);
         double room = Math.max(0, arc - 2 * half);
         if (row.spacing() instanceof StoneRow.Count fixed) {
             count = fixed.stones();

@@ -12,7 +12,8 @@ import bandwright.dsl.source.Place;
  * Stones in a row round the ring.
  *
  * @param part the part they are set in
- * @param size along the row, then across it
+ * @param size which way it lies is told by {@code longAcross}
+ * @param longAcross whether the longer of its sizes lies across the band, not along the row
  * @param toleranceMm how far stones of the parcel may differ from the size; 0 if nothing is said
  * @param spacing how their number is found
  * @param sinkMm how far the girdle line, its lower edge, lies below the surface
@@ -26,6 +27,7 @@ public record StoneRow(
         StoneCut cut,
         StoneMaterial material,
         StoneSize size,
+        boolean longAcross,
         double toleranceMm,
         Arc around,
         Spacing spacing,
@@ -36,6 +38,16 @@ public record StoneRow(
         double girdleShare) {
     public StoneRow {
         acrossMm = List.copyOf(acrossMm);
+    }
+
+    /** Size of a stone along the row, mm. */
+    public double aroundMm() {
+        return longAcross ? size.widthMm() : size.lengthMm();
+    }
+
+    /** Size of a stone across the band, mm. */
+    public double widthMm() {
+        return longAcross ? size.lengthMm() : size.widthMm();
     }
 
     /** How many stones there are. */

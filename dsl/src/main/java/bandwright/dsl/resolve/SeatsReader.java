@@ -62,7 +62,7 @@ final class SeatsReader extends Reader {
     }
 
     private void checkHole(StoneRow row, double hole) {
-        double stone = row.size().widthMm();
+        double stone = row.widthMm();
         Property.Amount said = block.amount(Property.Word.HOLE);
         if (hole >= stone && said != null) {
             faults.add(Diagnostic.error("hole-too-wide", place(said.value()))
@@ -85,7 +85,7 @@ final class SeatsReader extends Reader {
             return Optional.empty();
         }
         Block<ChannelProperty> sizes = channel.block();
-        double stone = row.map(known -> known.size().widthMm()).orElse(Double.NaN);
+        double stone = row.map(known -> known.widthMm()).orElse(Double.NaN);
         Property.Amount bars = sizes.amount(Property.Word.BARS_EVERY);
         return Optional.of(new Seats.Channel(
                 channelWidth(sizes.amount(Property.Word.WIDTH), stone),

@@ -54,6 +54,7 @@ final class StoneRowReader extends Reader {
                 known.cut(),
                 known.material(),
                 known.size(),
+                known.longAcross(),
                 known.tolerance(),
                 around,
                 spacing,
@@ -64,7 +65,7 @@ final class StoneRowReader extends Reader {
                 girdle);
     }
 
-    private record Stone(StoneCut cut, StoneMaterial material, StoneSize size, double tolerance) {}
+    private record Stone(StoneCut cut, StoneMaterial material, StoneSize size, boolean longAcross, double tolerance) {}
 
     private Optional<Stone> stone() {
         StoneRowProperty.Stone stone = block.find(StoneRowProperty.Stone.class);
@@ -85,7 +86,7 @@ final class StoneRowReader extends Reader {
                     .with(millimetres(tolerance), millimetres(Math.min(size, other))));
         }
         return size > 0 && other > 0 && cut.isPresent() && material.isPresent()
-                ? Optional.of(new Stone(cut.get(), material.get(), new StoneSize(size, other), tolerance))
+                ? Optional.of(new Stone(cut.get(), material.get(), new StoneSize(size, other), other > size, tolerance))
                 : Optional.empty();
     }
 

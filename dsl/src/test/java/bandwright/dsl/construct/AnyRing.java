@@ -210,6 +210,7 @@ record AnyRing(
                 row.cut(),
                 row.material(),
                 row.size(),
+                row.longAcross(),
                 0,
                 around,
                 stones == 0 ? row.spacing() : new StoneRow.Count(stones),

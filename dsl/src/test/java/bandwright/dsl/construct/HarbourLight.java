@@ -84,6 +84,7 @@ record HarbourLight(double iso, double width, double side, double height, double
                 StoneCut.ROUND,
                 StoneCatalogue.find("diamond").orElseThrow(),
                 StoneSize.of(stone),
+                false,
                 0,
                 bandwright.dsl.model.Arc.FULL,
                 new StoneRow.AtLeast(gap),

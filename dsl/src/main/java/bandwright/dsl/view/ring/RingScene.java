@@ -54,7 +54,7 @@ public final class RingScene {
         StoneMaterial material = row.material();
         Double index = material.refractiveIndex();
         Finish finish = new Finish.Stone(material.body(), index == null ? USUAL_REFRACTIVE_INDEX : index);
-        Mesh stone = StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
+        Mesh stone = StoneModel.of(row.cut(), row.widthMm(), row.aroundMm());
         for (StoneLayout.Place place : layout.places()) {
             scene.add(new bandwright.dsl.view.render.Body(row.name(), placed(stone, place), finish));
         }

@@ -88,8 +88,7 @@ public final class RingSection {
         List<Section.Silhouette> stones = new ArrayList<>();
         for (StoneRow row : rows()) {
             StoneLayout layout = ring.layout(row.name());
-            Mesh stone =
-                    StoneModel.of(row.cut(), row.size().widthMm(), row.size().lengthMm());
+            Mesh stone = StoneModel.of(row.cut(), row.widthMm(), row.aroundMm());
             for (StoneLayout.Place place : layout.places()) {
                 if (isMet(row, place)) {
                     Region cut = HalfPlaneSlice.of(RingScene.placed(stone, place), radians);
@@ -105,7 +104,7 @@ public final class RingSection {
     private boolean isMet(StoneRow row, StoneLayout.Place place) {
         double off = StrictMath.sin(place.angle() - radians);
         boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
-        return ahead && Math.abs(off) * place.line().girdleRadius() < row.size().lengthMm() / 2;
+        return ahead && Math.abs(off) * place.line().girdleRadius() < row.aroundMm() / 2;
     }
 
     /** The pins of the nearest gap, seen behind the cut. */
@@ -172,7 +171,7 @@ public final class RingSection {
                     .ifPresent(place -> {
                         StoneLayout.Line line = place.line();
                         double girdle = line.girdleRadius() - inner;
-                        double half = row.size().widthMm() / 2;
+                        double half = row.widthMm() / 2;
                         dimensions.add(across("stone", line.across() - half, line.across() + half, girdle));
                         dimensions.add(out("girdle line", 0, girdle, line.across() + half));
                     });

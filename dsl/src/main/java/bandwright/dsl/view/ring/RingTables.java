@@ -120,14 +120,14 @@ public final class RingTables {
 
     private static String size(StoneRow row) {
         return row.cut().hasTwoSizes()
-                ? number(row.size().lengthMm()) + " by " + number(row.size().widthMm())
-                : number(row.size().lengthMm());
+                ? number(row.aroundMm()) + " by " + number(row.widthMm())
+                : number(row.aroundMm());
     }
 
     private static String sieve(StoneRow row) {
         boolean sieved = row.cut() == StoneCut.ROUND && row.material().name().equals("diamond");
         return sieved
-                ? DiamondSieve.nearest(row.size().lengthMm()).stream()
+                ? DiamondSieve.nearest(row.aroundMm()).stream()
                         .map(sieve -> (sieve.retainedOn() + " " + sieve.passes()).strip())
                         .collect(Collectors.joining(", "))
                 : "";
