@@ -22,22 +22,20 @@ import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.StoneSize;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.quantity.FingerSize;
+import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.SizeSystem;
+import bandwright.dsl.quantity.Unit;
 
 /** Calculations published by others ({@code worked_examples.csv}), each done again with our code. */
 final class WorkedExamples {
     /** Examples for which the product has no operation, and why; every other row must be computed. */
     static final Map<String, String> NOT_OURS = Map.of(
-            "W14", "a unit conversion alone",
-            "R04", "a difference of two measured figures alone",
-            "R05", "a difference of two measured figures alone",
-            "R06", "a difference of two measured figures alone",
             "S04", "the language has no marquise",
             "S05", "the language has no triangular stone",
-            "S06", "the language has no triangular stone",
-            "S12", "a percentage alone: the width of a channel is written as such");
+            "S06", "the language has no triangular stone");
 
-    private static final double GRAMS_PER_PENNYWEIGHT = 1.55517384;
+    private static final Unit PENNYWEIGHT = Unit.parse("dwt").orElseThrow();
+    private static final double GRAMS_PER_PENNYWEIGHT = PENNYWEIGHT.factor();
     private static final StoneMaterial DIAMOND = StoneCatalogue.find("diamond").orElseThrow();
     private static final PlainBand MODEL = new PlainBand(19.95, 1.93, 4.05);
     private static final PlainBand CASTING = new PlainBand(19.63, 1.91, 4.12);
@@ -92,6 +90,7 @@ final class WorkedExamples {
                 0.035,
                 "the table mixes divisors: this row was divided by 10.5");
         add("W13", Casting.inAnotherMetal(1, 15.60, 21.45), 0.0051);
+        add("W14", Quantity.carats(1).count(PENNYWEIGHT), 0.00005);
         add("W15", Casting.metalForPattern(0.2, 1, 13.07, 0) / GRAMS_PER_PENNYWEIGHT, 0.005);
     }
 
@@ -105,6 +104,9 @@ final class WorkedExamples {
         add("R03-model", MODEL.grams(FITTED_DENSITY), 0.0005, "density fitted to the three masses of R03");
         add("R03-casting", CASTING.grams(FITTED_DENSITY), 0.0005, "density fitted to the three masses of R03");
         add("R03-finished", FINISHED.grams(FITTED_DENSITY), 0.0005, "density fitted to the three masses of R03");
+        add("R04", less(FINISHED.innerDiameterMm(), MODEL.innerDiameterMm()), 0.005);
+        add("R05", less(FINISHED.widthMm(), MODEL.widthMm()), 0.005);
+        add("R06", less(FINISHED.thicknessMm(), MODEL.thicknessMm()), 0.005);
         add("R07", 100 * (1 - FINISHED.volumeMm3() / MODEL.volumeMm3()), 0.01);
         add("R08", new PlainBand(18.4, 1, 5).blankLengthMm(), 0.06, "the page takes 3.145 for pi and rounds to 1 mm");
         add("R09", new FingerSize(SizeSystem.DE, 17.35).circumferenceMm(), 0.05);
@@ -117,6 +119,12 @@ final class WorkedExamples {
         known("R12", 100 * Casting.massLostByShrinking(0.035), -0.37, -0.35, "the page's rule of three; ours is exact");
         double nineCarat = MetalCatalogue.find("yellow-gold-375").orElseThrow().densityGPerCm3();
         add("R13", 0.28 * nineCarat, 0.05, "2 dwt take 0.28 cm3 of 9 carat; rounded to 0.1 g");
+    }
+
+    /** By how many per cent one length is less than another. */
+    private static double less(double mm, double thanMm) {
+        Quantity than = Quantity.millimetres(thanMm);
+        return than.minus(Quantity.millimetres(mm)).dividedBy(than).count(Unit.PERCENT);
     }
 
     private void alloys() {
@@ -158,6 +166,10 @@ final class WorkedExamples {
         add("S09", brilliant.crownHeightPercent(), 0.05);
         add("S10", brilliant.pavilionDepthPercent(), 0.05);
         add("S11", brilliant.totalDepthPercent(), 0.05);
+        add(
+                "S12",
+                Quantity.millimetres(2.5).times(Quantity.of(90, Unit.PERCENT)).count(Unit.MILLIMETRE),
+                1e-9);
         add("S13", new StoneSize(7.42, 3.61).lengthToWidth(), 0.001, "the page rounds upwards");
         add("S14", new StoneSize(10.83, 4.97).lengthToWidth(), 0.0005);
     }
