@@ -55,20 +55,45 @@ final class Excerpt {
         ordered.sort(Comparator.comparingInt(label -> label.place().column()));
         String count = Integer.toString(number);
         String gutter = " ".repeat(width) + " | ";
+        Window window = Window.round(content, ordered.get(0).place().column() - 1);
         text.append(" ".repeat(width - count.length()))
-                .append((count + " | " + content).stripTrailing())
+                .append((count + " | " + window.of(content, true)).stripTrailing())
                 .append('\n');
         Label last = ordered.get(ordered.size() - 1);
         String carets = carets(content, ordered) + (last.text().isEmpty() ? "" : " " + last.text());
-        text.append(gutter).append(carets.stripTrailing()).append('\n');
+        text.append(gutter).append(window.of(carets, false).stripTrailing()).append('\n');
         for (int at = ordered.size() - 2; at >= 0; at--) {
             Label label = ordered.get(at);
             if (!label.text().isEmpty()) {
-                text.append(gutter)
-                        .append(blank(content, label.place().column() - 1))
-                        .append(label.text())
-                        .append('\n');
+                String row = blank(content, label.place().column() - 1) + label.text();
+                text.append(gutter).append(window.of(row, false)).append('\n');
             }
+        }
+    }
+
+    /** What is shown of a line too long for a screen, in code points. */
+    private record Window(int from, int to) {
+        private static final int LONGEST = 200;
+        private static final int BEFORE = 60;
+
+        static Window round(String content, int start) {
+            int length = content.codePointCount(0, content.length());
+            int from = length <= LONGEST ? 0 : Math.max(0, Math.min(start - BEFORE, length - LONGEST));
+            return new Window(from, length <= LONGEST ? Integer.MAX_VALUE : from + LONGEST);
+        }
+
+        /** The part of a row that is shown; dots stand where the line itself goes on. */
+        String of(String row, boolean dotted) {
+            int length = row.codePointCount(0, row.length());
+            if (from == 0 && length <= to) {
+                return row;
+            } else if (from >= length) {
+                return "";
+            }
+            String part =
+                    row.substring(row.offsetByCodePoints(0, from), row.offsetByCodePoints(0, Math.min(to, length)));
+            return (dotted && from > 0 ? "\u2026" + part.substring(part.offsetByCodePoints(0, 1)) : part)
+                    + (dotted && to < length ? "\u2026" : "");
         }
     }
 

@@ -103,4 +103,25 @@ class RendererTest {
                 .containsExactly("breadth", "breathe", "wreath");
         assertThat(NearNames.distance("abcd", "acbd")).isEqualTo(1);
     }
+
+    @Test
+    void a_line_too_long_for_a_screen_is_shown_round_its_fault() {
+        String text = "x = " + "1 mm + ".repeat(200) + "2 g";
+        SourceText source = new SourceText("long.ring", text);
+        Place place = new Place(source, new Span(text.length() - 3, text.length()));
+
+        String rendered =
+                PlainRenderer.render(Diagnostic.error("division-by-zero", place).build());
+
+        assertThat(rendered.lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThan(220));
+        String shown = rendered.lines()
+                .filter(line -> line.startsWith("1 |"))
+                .findFirst()
+                .orElseThrow();
+        String carets =
+                rendered.lines().filter(line -> line.contains("^")).findFirst().orElseThrow();
+        assertThat(shown).contains("\u2026").endsWith("2 g");
+        assertThat(shown.substring(carets.indexOf('^'))).isEqualTo("2 g");
+    }
 }
