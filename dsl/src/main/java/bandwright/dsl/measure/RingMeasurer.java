@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
+import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -92,8 +93,8 @@ public final class RingMeasurer implements Measurer {
 
     /** Metal of all parts together; the thinnest of their walls; the largest extents. */
     private static Quantity ofRing(String word, Ring ring) {
-        List<String> parts =
-                ring.sections().stream().map(section -> section.name()).toList();
+        // All bodies at once: they are made side by side on all cores.
+        List<String> parts = ring.bodies().stream().map(Body::name).toList();
         ToDoubleFunction<String> value = part -> ofPart(word, ring, part).value();
         Quantity kind = ofPart(word, ring, parts.get(0));
         double result = switch (word) {
