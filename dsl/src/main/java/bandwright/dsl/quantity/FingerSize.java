@@ -24,11 +24,6 @@ public record FingerSize(SizeSystem system, double number) implements Comparable
         return new FingerSize(system, system.number(circumferenceMm));
     }
 
-    /** The size of a ring of that inner diameter in millimetres, written in a system. */
-    public static FingerSize ofDiameter(SizeSystem system, double diameterMm) {
-        return ofCircumference(system, Math.PI * diameterMm);
-    }
-
     /** Inner circumference in millimetres, by the system's formula. */
     public double circumferenceMm() {
         return system.circumferenceMm(number);

@@ -14,10 +14,6 @@ public record Moments(double area, double aboutX, double aboutY) {
         return new Moments(area + other.area, aboutX + other.aboutX, aboutY + other.aboutY);
     }
 
-    public Moments negated() {
-        return new Moments(-area, -aboutX, -aboutY);
-    }
-
     public Point centroid() {
         return new Point(aboutY / area, aboutX / area);
     }

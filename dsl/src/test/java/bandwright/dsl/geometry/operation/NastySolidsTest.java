@@ -14,7 +14,7 @@ import bandwright.dsl.geometry.solid.MeshMeasures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-/** Bodies that touch, coincide, graze or nearly do, as files; what fails today stays in {@code failing} until it no longer does. */
+/** Bodies that touch, coincide, graze or nearly do, as files. */
 class NastySolidsTest {
     static List<SolidCase> sound() {
         return SolidCase.in(SolidCase.FOLDER);
@@ -29,21 +29,6 @@ class NastySolidsTest {
     @MethodSource("sound")
     void all_three_booleans_are_closed_and_hold_what_they_should(SolidCase solid) {
         check(solid);
-    }
-
-    @Test
-    void known_failures_still_fail() {
-        for (SolidCase solid : SolidCase.in(SolidCase.FOLDER.resolve("failing"))) {
-            boolean fails = false;
-            try {
-                check(solid);
-            } catch (AssertionError | RuntimeException expected) {
-                fails = true;
-            }
-            assertThat(fails)
-                    .as("%s does not fail any more: move it one folder up", solid)
-                    .isTrue();
-        }
     }
 
     /** The measure itself: two balls in one mesh that pass through each other. */
