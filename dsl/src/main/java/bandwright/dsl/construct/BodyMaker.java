@@ -1,7 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToIntFunction;
 
@@ -10,7 +9,6 @@ import bandwright.dsl.geometry.operation.SolidBoolean;
 import bandwright.dsl.geometry.operation.Wedge;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.solid.Mesh;
-import bandwright.dsl.geometry.solid.MeshBuilder;
 import bandwright.dsl.geometry.solid.MeshMeasures;
 
 /**
@@ -83,18 +81,12 @@ final class BodyMaker {
         return body;
     }
 
-    /** Shapes that stand clear of each other make one operand; each that does not waits for the next. */
     private static List<Mesh> operands(List<Feature> features, double from, double to) {
-        List<Group> groups = new ArrayList<>();
-        for (Feature feature : features) {
-            double half = feature.halfAngle();
-            for (Feature.Axis axis : feature.axes()) {
-                if (meets(axis.angle(), half, from, to)) {
-                    add(groups, feature.mesh(axis));
-                }
-            }
-        }
-        return groups.stream().map(group -> group.builder.build()).toList();
+        return Operands.of(features.stream()
+                .map(feature -> feature.at(feature.axes().stream()
+                        .filter(axis -> meets(axis.angle(), feature.halfAngle(), from, to))
+                        .toList()))
+                .toList());
     }
 
     private static boolean meets(double angle, double half, double from, double to) {
@@ -102,41 +94,5 @@ final class BodyMaker {
         return from == Double.NEGATIVE_INFINITY
                 || (angle + half > from && angle - half < to)
                 || (angle - turn + half > from && angle - turn - half < to);
-    }
-
-    private static void add(List<Group> groups, Mesh mesh) {
-        double[] box = box(mesh);
-        for (Group group : groups) {
-            if (group.boxes.stream().noneMatch(other -> overlap(box, other))) {
-                group.boxes.add(box);
-                group.builder.append(mesh);
-                return;
-            }
-        }
-        Group group = new Group();
-        group.boxes.add(box);
-        group.builder.append(mesh);
-        groups.add(group);
-    }
-
-    private static final class Group {
-        final List<double[]> boxes = new ArrayList<>();
-        final MeshBuilder builder = new MeshBuilder(1024, 2048);
-    }
-
-    private static double[] box(Mesh mesh) {
-        double[] box = {1e9, 1e9, 1e9, -1e9, -1e9, -1e9};
-        for (int v = 0; v < mesh.vertexCount(); v++) {
-            for (int axis = 0; axis < 3; axis++) {
-                double value = mesh.positions()[3 * v + axis];
-                box[axis] = Math.min(box[axis], value);
-                box[axis + 3] = Math.max(box[axis + 3], value);
-            }
-        }
-        return box;
-    }
-
-    private static boolean overlap(double[] a, double[] b) {
-        return a[0] <= b[3] && b[0] <= a[3] && a[1] <= b[4] && b[1] <= a[4] && a[2] <= b[5] && b[2] <= a[5];
     }
 }

@@ -3,6 +3,8 @@ package bandwright.dsl.construct;
 
 import java.util.List;
 
+import org.locationtech.jts.geom.Coordinate;
+
 import bandwright.dsl.geometry.operation.Turning;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.solid.Mesh;
@@ -45,13 +47,33 @@ record Feature(List<Point> line, List<Integer> surfaces, int facets, List<Axis> 
         return StrictMath.atan2(1.1 * reach(), Math.max(lowest, reach()));
     }
 
+    /** The same shape at other places. */
+    Feature at(List<Axis> places) {
+        return new Feature(line, surfaces, facets, places);
+    }
+
     Mesh mesh(Axis axis) {
-        double cos = StrictMath.cos(axis.angle);
-        double sin = StrictMath.sin(axis.angle);
-        double[] origin = {axis.radius * cos, axis.radius * sin, axis.across};
-        double[] direction = {axis.out * cos, axis.out * sin, axis.alongFinger};
-        double[] side = {-axis.alongFinger * cos, -axis.alongFinger * sin, axis.out};
         int[] numbers = surfaces.stream().mapToInt(Integer::intValue).toArray();
-        return Turning.turn(line, numbers, facets, new Turning.Frame(origin, direction, side));
+        return Turning.turn(line, numbers, facets, stand(axis).frame());
+    }
+
+    static Stand stand(Axis axis) {
+        return new Stand(axis, StrictMath.cos(axis.angle), StrictMath.sin(axis.angle));
+    }
+
+    /** An axis in space. */
+    record Stand(Axis axis, double cos, double sin) {
+        /** The point of the axis at a height above the girdle line. */
+        Coordinate along(double height) {
+            double radius = axis.radius + height * axis.out;
+            return new Coordinate(radius * cos, radius * sin, axis.across + height * axis.alongFinger);
+        }
+
+        Turning.Frame frame() {
+            double[] origin = {axis.radius * cos, axis.radius * sin, axis.across};
+            double[] direction = {axis.out * cos, axis.out * sin, axis.alongFinger};
+            double[] side = {-axis.alongFinger * cos, -axis.alongFinger * sin, axis.out};
+            return new Turning.Frame(origin, direction, side);
+        }
     }
 }

@@ -3,6 +3,8 @@ package bandwright.dsl.geometry.operation;
 
 import java.util.Arrays;
 
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 
@@ -37,24 +39,23 @@ final class BooleanAssembly {
             BooleanOperand p,
             BooleanOperand q,
             SolidBoolean.Kind kind,
-            Crossings first,
-            Crossings second,
-            int[] windingOfFirst,
-            int[] windingOfSecond) {
+            SolidBoolean.Meeting first,
+            SolidBoolean.Meeting second) {
         this.p = p;
         this.q = q;
         this.kind = kind;
-        this.first = first;
-        this.second = second;
-        this.keptOfFirst = kept(windingOfFirst, kind.baseOfFirst);
-        this.keptOfSecond = kept(windingOfSecond, kind.baseOfSecond);
+        this.first = first.crossings();
+        this.second = second.crossings();
+        this.keptOfFirst = kept(first.windings(), kind.baseOfFirst);
+        this.keptOfSecond = kept(second.windings(), kind.baseOfSecond);
+        int crossings = this.first.count + this.second.count;
         this.result = new MeshBuilder(
-                p.mesh.vertexCount() + q.mesh.vertexCount() + first.count + second.count,
-                p.mesh.triangleCount() + q.mesh.triangleCount() + 2 * (first.count + second.count));
+                p.mesh.vertexCount() + q.mesh.vertexCount() + crossings,
+                p.mesh.triangleCount() + q.mesh.triangleCount() + 2 * crossings);
         this.vertexOfFirst = keepVertices(p, keptOfFirst);
         this.vertexOfSecond = keepVertices(q, keptOfSecond);
-        this.vertexOfFirstCrossing = addCrossings(first);
-        this.vertexOfSecondCrossing = addCrossings(second);
+        this.vertexOfFirstCrossing = addCrossings(this.first);
+        this.vertexOfSecondCrossing = addCrossings(this.second);
     }
 
     private int[] kept(int[] winding, int base) {
@@ -143,18 +144,11 @@ final class BooleanAssembly {
         }
     }
 
-    private static final int FACE_BITS = 20;
-    private static final int ORDER_BITS = 63 - 2 * FACE_BITS;
-
     /** The new edges: where a face of P and a face of Q meet. Points are gathered by pair of faces, then paired up. */
     private void joinFaces() {
         int points = 2 * (first.count + second.count);
-        if (p.mesh.triangleCount() >= 1 << FACE_BITS
-                || q.mesh.triangleCount() >= 1 << FACE_BITS
-                || points >= 1 << ORDER_BITS) {
-            throw new IllegalArgumentException("A body of more than a million triangles is beyond this boolean");
-        }
-        long[] keys = new long[points];
+        int[] faceOfP = new int[points];
+        int[] faceOfQ = new int[points];
         int[] vertex = new int[points];
         int[] times = new int[points];
         boolean[] starts = new boolean[points];
@@ -163,7 +157,8 @@ final class BooleanAssembly {
             int inclusion = kind.sign * first.times[i];
             for (int side = 0; side < 2; side++) {
                 int h = side == 0 ? first.edge[i] : p.edges.partner(first.edge[i]);
-                keys[n] = key(h / 3, first.face[i], n);
+                faceOfP[n] = h / 3;
+                faceOfQ[n] = first.face[i];
                 vertex[n] = vertexOfFirstCrossing[i];
                 times[n] = Math.abs(inclusion);
                 starts[n++] = (inclusion < 0) == (side == 1);
@@ -173,48 +168,60 @@ final class BooleanAssembly {
             int inclusion = kind.sign * second.times[i];
             for (int side = 0; side < 2; side++) {
                 int h = side == 0 ? second.edge[i] : q.edges.partner(second.edge[i]);
-                keys[n] = key(second.face[i], h / 3, n);
+                faceOfP[n] = second.face[i];
+                faceOfQ[n] = h / 3;
                 vertex[n] = vertexOfSecondCrossing[i];
                 times[n] = Math.abs(inclusion);
                 starts[n++] = (inclusion < 0) == (side == 0);
             }
         }
-        Arrays.sort(keys);
-        int order = (1 << ORDER_BITS) - 1;
+        int[] order = sorted(sorted(null, faceOfQ, q.mesh.triangleCount()), faceOfP, p.mesh.triangleCount());
         for (int from = 0; from < points; ) {
-            long pair = keys[from] >>> ORDER_BITS;
+            int faceP = faceOfP[order[from]];
+            int faceQ = faceOfQ[order[from]];
             int to = from;
-            while (to < points && keys[to] >>> ORDER_BITS == pair) {
+            while (to < points && faceOfP[order[to]] == faceP && faceOfQ[order[to]] == faceQ) {
                 to++;
             }
-            int axis = longestAxis(keys, vertex, from, to, order);
+            int axis = longestAxis(order, vertex, from, to);
             pairing.clear();
             for (int i = from; i < to; i++) {
-                int point = (int) keys[i] & order;
+                int point = order[i];
                 for (int copy = 0; copy < times[point]; copy++) {
                     int v = vertex[point] + copy;
                     pairing.offer(v, starts[point], at[3 * v + axis]);
                 }
             }
-            int faceOfP = (int) (pair >>> FACE_BITS);
-            int faceOfQ = (int) pair & ((1 << FACE_BITS) - 1);
-            pairing.pair((a, b) -> addEdge(a, b, faceOfP, p.mesh.triangleCount() + faceOfQ));
+            pairing.pair((a, b) -> addEdge(a, b, faceP, p.mesh.triangleCount() + faceQ));
             from = to;
         }
     }
 
-    private static long key(int faceOfP, int faceOfQ, int order) {
-        return ((long) faceOfP << FACE_BITS | faceOfQ) << ORDER_BITS | order;
+    /** Counting sort of an order by a key from 0; equal keys stay as they were. No order given: that of the numbers. */
+    private static int[] sorted(int @Nullable [] order, int[] key, int keys) {
+        int[] next = new int[keys + 1];
+        for (int k : key) {
+            next[k + 1]++;
+        }
+        for (int k = 0; k < keys; k++) {
+            next[k + 1] += next[k];
+        }
+        int[] sorted = new int[key.length];
+        for (int i = 0; i < key.length; i++) {
+            int point = order == null ? i : order[i];
+            sorted[next[key[point]]++] = point;
+        }
+        return sorted;
     }
 
-    private int longestAxis(long[] keys, int[] vertex, int from, int to, int order) {
+    private int longestAxis(int[] order, int[] vertex, int from, int to) {
         int longest = 0;
         double most = -1;
         for (int axis = 0; axis < 3; axis++) {
             double min = Double.POSITIVE_INFINITY;
             double max = Double.NEGATIVE_INFINITY;
             for (int i = from; i < to; i++) {
-                double value = at[3 * vertex[(int) keys[i] & order] + axis];
+                double value = at[3 * vertex[order[i]] + axis];
                 min = Math.min(min, value);
                 max = Math.max(max, value);
             }
@@ -242,33 +249,24 @@ final class BooleanAssembly {
 
     private void triangulate() {
         int faces = p.mesh.triangleCount() + q.mesh.triangleCount();
-        int[] firstEdge = new int[faces + 1];
-        for (int e = 0; e < edgeCount; e++) {
-            firstEdge[edgeFace[e] + 1]++;
-        }
-        for (int f = 0; f < faces; f++) {
-            firstEdge[f + 1] += firstEdge[f];
-        }
-        int[] sorted = new int[edgeCount];
-        int[] filled = Arrays.copyOf(firstEdge, faces);
-        for (int e = 0; e < edgeCount; e++) {
-            sorted[filled[edgeFace[e]]++] = e;
-        }
+        int[] order = sorted(null, Arrays.copyOf(edgeFace, edgeCount), faces);
         FaceTriangulator triangulator = new FaceTriangulator(at, result);
         boolean turned = kind == SolidBoolean.Kind.DIFFERENCE;
-        for (int f = 0; f < faces; f++) {
-            int count = firstEdge[f + 1] - firstEdge[f];
-            if (count == 0) {
-                continue;
+        for (int from = 0; from < edgeCount; ) {
+            int f = edgeFace[order[from]];
+            int to = from;
+            while (to < edgeCount && edgeFace[order[to]] == f) {
+                to++;
             }
             boolean ofFirst = f < p.mesh.triangleCount();
             BooleanOperand body = ofFirst ? p : q;
             int face = ofFirst ? f : f - p.mesh.triangleCount();
             triangulator.begin(body, face, !ofFirst && turned);
-            for (int i = firstEdge[f]; i < firstEdge[f + 1]; i++) {
-                triangulator.edge(edgeStart[sorted[i]], edgeEnd[sorted[i]]);
+            for (int i = from; i < to; i++) {
+                triangulator.edge(edgeStart[order[i]], edgeEnd[order[i]]);
             }
             triangulator.finish(body.mesh.surfaces()[face]);
+            from = to;
         }
     }
 }

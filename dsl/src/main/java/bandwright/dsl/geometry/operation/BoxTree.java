@@ -12,7 +12,9 @@ import bandwright.dsl.geometry.solid.Mesh;
 final class BoxTree {
     private static final int LEAF = 8;
 
-    private final double[] boxes;
+    /** By item while the tree is built, then by place in the order: neighbours are read one after the other. */
+    private double[] boxes;
+
     private final int[] order;
     private final double[] nodeBoxes;
     private final int size;
@@ -31,6 +33,11 @@ final class BoxTree {
         if (size > 0) {
             build(1, 0, size);
         }
+        double[] inOrder = new double[6 * size];
+        for (int i = 0; i < size; i++) {
+            System.arraycopy(boxes, 6 * order[i], inOrder, 6 * i, 6);
+        }
+        this.boxes = inOrder;
     }
 
     static BoxTree ofTriangles(Mesh mesh) {
@@ -103,7 +110,7 @@ final class BoxTree {
             }
             if (node >= leafNodes) {
                 for (int i = from; i < to; i++) {
-                    if (meets(boxes, order[i], minX, minY, minZ, maxX, maxY, maxZ)) {
+                    if (meets(boxes, i, minX, minY, minZ, maxX, maxY, maxZ)) {
                         found.accept(order[i]);
                     }
                 }

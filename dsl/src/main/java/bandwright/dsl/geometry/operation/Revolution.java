@@ -16,6 +16,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 import bandwright.dsl.geometry.plane.Curve;
+import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Moments;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
@@ -30,6 +31,8 @@ import bandwright.dsl.geometry.solid.MeshBuilder;
  * multiplied by √(δ / sin δ): the faceted body then holds exactly the volume that Pappus' theorem gives for its outline.
  */
 public final class Revolution {
+    private static final double LONGEST_MM = 4;
+
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     /** One closed line of a flattened region: its points, and the surface that leaves each towards the next. */
@@ -61,13 +64,29 @@ public final class Revolution {
             points.add(curve.start());
             surfaces.add(surface);
             List<Point> inner = new ArrayList<>();
-            curve.flatten(toleranceMm, inner::add);
+            if (curve instanceof Line line) {
+                divide(line, inner);
+            } else {
+                curve.flatten(toleranceMm, inner::add);
+            }
             for (Point point : inner.subList(0, inner.size() - 1)) {
                 points.add(point);
                 surfaces.add(surface);
             }
         }
         return new Ring(points, surfaces);
+    }
+
+    /** A long line becomes several, so that no facet meets more than a handful of what is cut and added. */
+    private static void divide(Line line, List<Point> points) {
+        int pieces = Math.max(1, (int) (line.length() / LONGEST_MM));
+        for (int i = 1; i < pieces; i++) {
+            double share = (double) i / pieces;
+            points.add(new Point(
+                    line.start().x() + share * (line.end().x() - line.start().x()),
+                    line.start().y() + share * (line.end().y() - line.start().y())));
+        }
+        points.add(line.end());
     }
 
     /** Volume in mm³ of the body turned through an angle in radians: that of the flattened region, exactly. */

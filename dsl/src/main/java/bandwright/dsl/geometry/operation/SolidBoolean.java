@@ -1,6 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.operation;
 
+import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinTask;
+
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 
@@ -16,7 +19,7 @@ import bandwright.dsl.geometry.solid.MeshBuilder;
  *   <li>{@link MeshCleanup}: triangles without height, left where bodies touch, are taken out.
  * </ol>
  *
- * Cost: n log n in the number of triangles, plus what meets.
+ * Cost: n log n in the number of triangles, plus what meets; large bodies use two cores for the first two steps.
  */
 public final class SolidBoolean {
     /** Which of three results; the numbers are the weights of Smith and Dodgson's inclusion sums. */
@@ -35,6 +38,9 @@ public final class SolidBoolean {
             this.sign = sign;
         }
     }
+
+    /** Triangles from which the second body is worked at beside the first. */
+    private static final int LARGE = 20_000;
 
     private SolidBoolean() {}
 
@@ -55,15 +61,40 @@ public final class SolidBoolean {
         if (a.isEmpty() || b.isEmpty()) {
             return apart(a, b, kind);
         }
+        boolean large = a.triangleCount() + b.triangleCount() > LARGE;
+        ForkJoinTask<BooleanOperand> making = start(large, () -> new BooleanOperand(b, a));
         BooleanOperand p = new BooleanOperand(a, b);
-        BooleanOperand q = new BooleanOperand(b, a);
-        Shadows shadows = new Shadows(p, q, kind == Kind.UNION);
-        Crossings first = Crossings.ofFirst(p, q, shadows);
-        Crossings second = Crossings.ofSecond(p, q, shadows);
-        int[] windingOfFirst = Windings.ofFirst(p, q, shadows, first);
-        int[] windingOfSecond = Windings.ofSecond(p, q, shadows, second);
-        Mesh joined = new BooleanAssembly(p, q, kind, first, second, windingOfFirst, windingOfSecond).build();
-        return MeshCleanup.clean(joined);
+        BooleanOperand q = making.join();
+        ForkJoinTask<Meeting> meeting = start(large, () -> Meeting.ofSecond(p, q, kind));
+        Meeting first = Meeting.ofFirst(p, q, kind);
+        Meeting second = meeting.join();
+        return MeshCleanup.clean(new BooleanAssembly(p, q, kind, first, second).build());
+    }
+
+    /** Work for another core, if it is worth the trouble; both ways give the same. */
+    private static <T> ForkJoinTask<T> start(boolean elsewhere, Callable<T> work) {
+        ForkJoinTask<T> task = ForkJoinTask.adapt(work);
+        if (elsewhere) {
+            return task.fork();
+        }
+        task.invoke();
+        return task;
+    }
+
+    /** How one body meets the other: where its edges pass through the other's faces, and how often each vertex lies inside. */
+    @SuppressWarnings("ArrayRecordComponent")
+    record Meeting(Crossings crossings, int[] windings) {
+        static Meeting ofFirst(BooleanOperand p, BooleanOperand q, Kind kind) {
+            Shadows shadows = new Shadows(p, q, kind == Kind.UNION);
+            Crossings crossings = Crossings.ofFirst(p, q, shadows);
+            return new Meeting(crossings, Windings.ofFirst(p, q, shadows, crossings));
+        }
+
+        static Meeting ofSecond(BooleanOperand p, BooleanOperand q, Kind kind) {
+            Shadows shadows = new Shadows(p, q, kind == Kind.UNION);
+            Crossings crossings = Crossings.ofSecond(p, q, shadows);
+            return new Meeting(crossings, Windings.ofSecond(p, q, shadows, crossings));
+        }
     }
 
     private static Mesh apart(Mesh a, Mesh b, Kind kind) {
