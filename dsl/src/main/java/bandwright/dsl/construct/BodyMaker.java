@@ -65,8 +65,8 @@ final class BodyMaker {
         double angle = StrictMath.PI / folds;
         int perWedge = Math.max(2, (FACETS + 2 * folds - 1) / (2 * folds));
         double step = angle / perWedge;
-        Mesh base = folds == 1 ? revolution.ring(2 * perWedge) : revolution.sector(step, -2, perWedge + 1, endFace);
-        return Wedge.of(shape(base, -2 * step, angle + 2 * step), folds);
+        Mesh base = folds == 1 ? revolution.ring(2 * perWedge) : revolution.sector(step, -1, perWedge, endFace);
+        return Wedge.of(shape(base, -step, angle + step), folds);
     }
 
     /** Cuts and adds the features whose angle, with what they take round the ring, meets the given span. */

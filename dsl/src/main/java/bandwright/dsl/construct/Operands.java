@@ -2,6 +2,7 @@
 package bandwright.dsl.construct;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,22 +26,57 @@ final class Operands {
     private static final double CORNERS = 1.01;
 
     /** A placed shape: its pieces' ends along the axis, their radii, and its mesh in a box. */
-    private record Placed(List<Coordinate> ends, double[] radii, Mesh mesh, double[] box) {
+    private record Placed(List<Coordinate> ends, List<Double> radii, Mesh mesh, Box box) {
         boolean isClearOf(Placed other) {
-            return !overlap(box, other.box) || piecesAreClear(other);
+            return !box.meets(other.box) || piecesAreClear(other);
         }
 
         private boolean piecesAreClear(Placed other) {
-            for (int i = 0; i < radii.length; i++) {
-                for (int j = 0; j < other.radii.length; j++) {
+            for (int i = 0; i < radii.size(); i++) {
+                for (int j = 0; j < other.radii.size(); j++) {
                     double apart = CGAlgorithms3D.distanceSegmentSegment(
                             ends.get(i), ends.get(i + 1), other.ends.get(j), other.ends.get(j + 1));
-                    if (apart <= CORNERS * (radii[i] + other.radii[j])) {
+                    if (apart <= CORNERS * (radii.get(i) + other.radii.get(j))) {
                         return false;
                     }
                 }
             }
             return true;
+        }
+    }
+
+    private record Box(double minX, double minY, double minZ, double maxX, double maxY, double maxZ) {
+        static Box of(Mesh mesh) {
+            double[] low = new double[3];
+            double[] high = new double[3];
+            Arrays.fill(low, Double.POSITIVE_INFINITY);
+            Arrays.fill(high, Double.NEGATIVE_INFINITY);
+            for (int i = 0; i < mesh.positions().length; i++) {
+                low[i % 3] = Math.min(low[i % 3], mesh.positions()[i]);
+                high[i % 3] = Math.max(high[i % 3], mesh.positions()[i]);
+            }
+            return new Box(low[0], low[1], low[2], high[0], high[1], high[2]);
+        }
+
+        boolean meets(Box other) {
+            return minX <= other.maxX
+                    && other.minX <= maxX
+                    && minY <= other.maxY
+                    && other.minY <= maxY
+                    && minZ <= other.maxZ
+                    && other.minZ <= maxZ;
+        }
+
+        double largestSide() {
+            return Math.max(maxX - minX, Math.max(maxY - minY, maxZ - minZ));
+        }
+
+        Cell cell(double size) {
+            return new Cell(cell(minX + maxX, size), cell(minY + maxY, size), cell(minZ + maxZ, size));
+        }
+
+        private static long cell(double twice, double size) {
+            return (long) Math.floor(twice / 2 / size);
         }
     }
 
@@ -60,10 +96,11 @@ final class Operands {
         for (Feature feature : features) {
             feature.axes().forEach(axis -> all.add(placed(feature, axis)));
         }
-        double size = all.stream().mapToDouble(Operands::largestSide).max().orElse(1);
+        double size =
+                all.stream().mapToDouble(shape -> shape.box.largestSide()).max().orElse(1);
         List<Operand> operands = new ArrayList<>();
         for (Placed shape : all) {
-            Cell cell = cell(shape, size);
+            Cell cell = shape.box.cell(size);
             Operand operand = operands.stream()
                     .filter(candidate -> hasRoom(candidate, cell, shape))
                     .findFirst()
@@ -112,40 +149,12 @@ final class Operands {
         Feature.Stand stand = Feature.stand(axis);
         List<Coordinate> ends =
                 feature.line().stream().map(point -> stand.along(point.x())).toList();
-        double[] radii = new double[ends.size() - 1];
-        for (int i = 0; i < radii.length; i++) {
-            radii[i] = Math.max(
-                    feature.line().get(i).y(), feature.line().get(i + 1).y());
+        List<Double> radii = new ArrayList<>();
+        for (int i = 0; i + 1 < ends.size(); i++) {
+            radii.add(Math.max(
+                    feature.line().get(i).y(), feature.line().get(i + 1).y()));
         }
         Mesh mesh = feature.mesh(axis);
-        return new Placed(ends, radii, mesh, box(mesh));
-    }
-
-    private static double[] box(Mesh mesh) {
-        double[] box = {1e9, 1e9, 1e9, -1e9, -1e9, -1e9};
-        for (int v = 0; v < mesh.vertexCount(); v++) {
-            for (int axis = 0; axis < 3; axis++) {
-                double value = mesh.positions()[3 * v + axis];
-                box[axis] = Math.min(box[axis], value);
-                box[axis + 3] = Math.max(box[axis + 3], value);
-            }
-        }
-        return box;
-    }
-
-    private static double largestSide(Placed shape) {
-        double[] box = shape.box;
-        return Math.max(box[3] - box[0], Math.max(box[4] - box[1], box[5] - box[2]));
-    }
-
-    private static Cell cell(Placed shape, double size) {
-        double[] box = shape.box;
-        return new Cell(
-                (long) Math.floor((box[0] + box[3]) / 2 / size), (long) Math.floor((box[1] + box[4]) / 2 / size), (long)
-                        Math.floor((box[2] + box[5]) / 2 / size));
-    }
-
-    private static boolean overlap(double[] a, double[] b) {
-        return a[0] <= b[3] && b[0] <= a[3] && a[1] <= b[4] && b[1] <= a[4] && a[2] <= b[5] && b[2] <= a[5];
+        return new Placed(ends, radii, mesh, Box.of(mesh));
     }
 }
