@@ -4,6 +4,7 @@ package bandwright.dsl;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,8 @@ import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.edit.Completion;
+import bandwright.dsl.edit.Documentation;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.parse.ParseResult;
@@ -140,6 +143,16 @@ public final class Workbench {
             ring = workshop.ring(design);
         }
         return ring;
+    }
+
+    /** Words that can come next in a cell's text at an offset in code points, with what is defined so far. */
+    public Completion completion(SourceText text, int offset) {
+        return Completion.at(design, text, offset);
+    }
+
+    /** What the word at an offset means, if anything is known about it. */
+    public Optional<Documentation> documentation(SourceText text, int offset) {
+        return Documentation.at(design, text, offset);
     }
 
     /** Takes away all that a cell made. */

@@ -41,6 +41,18 @@ final class Scanner {
     }
 
     static List<Token> scan(SourceText source, Report report) {
+        List<Token> raw = raw(source).stream()
+                .filter(token -> token.getChannel() == Token.DEFAULT_CHANNEL)
+                .toList();
+        Scanner scanner = new Scanner(raw, report);
+        for (int at = 0; at < raw.size() && !report.isFull(); at++) {
+            scanner.word(at);
+        }
+        return scanner.words;
+    }
+
+    /** All words as they are written, slips and comments too. */
+    static List<Token> raw(SourceText source) {
         CodePointBuffer buffer = CodePointBuffer.withInts(IntBuffer.wrap(source.codePoints()));
         BandLexer lexer = new BandLexer(CodePointCharStream.fromBuffer(buffer, source.name()));
         lexer.removeErrorListeners();
@@ -48,11 +60,7 @@ final class Scanner {
         for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
             raw.add(token);
         }
-        Scanner scanner = new Scanner(raw, report);
-        for (int at = 0; at < raw.size() && !report.isFull(); at++) {
-            scanner.word(at);
-        }
-        return scanner.words;
+        return raw;
     }
 
     private void word(int at) {

@@ -59,7 +59,8 @@ final class StatementReader {
         return null;
     }
 
-    private static BandParser.@Nullable SingleContext parse(List<Token> words) {
+    /** The tree of one statement's words, or nothing if they make none. */
+    static BandParser.@Nullable SingleContext parse(List<Token> words) {
         BandParser parser = new BandParser(new CommonTokenStream(new ListTokenSource(words)));
         parser.removeErrorListeners();
         parser.setErrorHandler(new BailErrorStrategy());

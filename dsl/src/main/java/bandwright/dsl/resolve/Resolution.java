@@ -26,6 +26,7 @@ import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.Section;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.resolve.expression.Evaluator;
+import bandwright.dsl.resolve.expression.Functions;
 import bandwright.dsl.resolve.expression.Measurer;
 import bandwright.dsl.resolve.expression.Scope;
 import bandwright.dsl.resolve.expression.Value;
@@ -74,6 +75,16 @@ public final class Resolution implements Design, Scope {
 
     public Definitions definitions() {
         return definitions;
+    }
+
+    /** All words that can be asked of a part or a row. */
+    public List<String> measureWords() {
+        return measurer.words();
+    }
+
+    /** All functions. */
+    public List<String> functionWords() {
+        return Functions.WORDS;
     }
 
     /** The same design with some definitions worth something else, for {@code vary} and {@code find}. */

@@ -192,7 +192,7 @@ RBRACE          : '}';
 
 NEWLINE         : '\r'? '\n' | '\r';
 SPACE           : SPACE_MARK+ -> skip;
-COMMENT         : '#' ~[\r\n]* -> skip;
+COMMENT         : '#' ~[\r\n]* -> channel(HIDDEN);
 
 // --- Slips: read as one word each, so that each gets its own message ---
 
