@@ -78,7 +78,7 @@ class StructureTest {
             .whereLayer("operation")
             .mayOnlyBeAccessedByLayers("construct", "measure", "view", "door")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "view", "door");
+            .mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "view", "edit", "door");
 
     @ArchTest
     static final ArchRule geometry_knows_no_rings = noClasses()

@@ -23,6 +23,8 @@ import static bandwright.dsl.edit.Proposal.Sort.*;
 
 /** What each place of a statement has to offer. The grammar says that a name fits; the words before it say of what. */
 final class Vocabulary {
+    private static final Proposal RING = new Proposal("ring", WORD, WordHelp.brief("ring"));
+
     private final Resolution design;
     private final Expected expected;
     private final Values values;
@@ -104,7 +106,7 @@ final class Vocabulary {
                         .toList();
             }
             case "parts" -> {
-                return made(Kind::isPart);
+                return with(RING, made(Kind::isPart));
             }
             case "stone" -> {
                 return Stream.of(StoneCut.values())
@@ -142,9 +144,7 @@ final class Vocabulary {
         if (opener().equals("profile") && Form.find(call).isPresent()) {
             return formSizes();
         } else if (design.measureWords().contains(call)) {
-            List<Proposal> subjects = new ArrayList<>(made(kind -> kind.isPart() || kind == Kind.STONE_ROW));
-            subjects.add(new Proposal("ring", WORD, WordHelp.brief("ring")));
-            return subjects;
+            return with(RING, made(kind -> kind.isPart() || kind == Kind.STONE_ROW));
         }
         return valuesAndMeasures();
     }
@@ -162,14 +162,14 @@ final class Vocabulary {
     }
 
     private List<Proposal> showable(String last) {
-        List<Proposal> all = new ArrayList<>();
-        if (!last.equals("layout")) {
-            all.addAll(made(Kind::isPart));
-        }
-        if (before(2).text().equals("layout") || last.equals("layout")) {
+        if (last.equals("layout") || before(2).text().equals("layout")) {
             return made(kind -> kind == Kind.STONE_ROW);
         }
-        return all;
+        return with(RING, made(Kind::isPart));
+    }
+
+    private static List<Proposal> with(Proposal one, List<Proposal> others) {
+        return Stream.concat(Stream.of(one), others.stream()).toList();
     }
 
     private List<Proposal> valuesAndMeasures() {

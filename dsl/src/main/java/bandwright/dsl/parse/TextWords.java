@@ -33,8 +33,8 @@ public final class TextWords {
         Map<Integer, Role> roles = new HashMap<>();
         Report report = new Report(source);
         for (List<Token> statement : StatementCutter.cut(Scanner.scan(source, report), report)) {
-            guess(statement, roles);
             BandParser.SingleContext tree = StatementReader.parse(statement);
+            guess(statement, tree == null, roles);
             if (tree != null) {
                 read(tree, roles);
             }
@@ -70,15 +70,15 @@ public final class TextWords {
         };
     }
 
-    /** Without the grammar: the word that opens a statement is one only there, a word before a parenthesis is a call. */
-    private static void guess(List<Token> statement, Map<Integer, Role> roles) {
+    /** What a glance tells: a word that opens a statement is one only there; without a tree, a word before a parenthesis is a call. */
+    private static void guess(List<Token> statement, boolean calls, Map<Integer, Role> roles) {
         for (int i = 0; i < statement.size(); i++) {
             Token token = statement.get(i);
             int type = token.getType();
             int next = i + 1 < statement.size() ? statement.get(i + 1).getType() : Token.EOF;
             if (Words.opens(type) && i > 0) {
                 roles.put(token.getStartIndex(), Role.WORD);
-            } else if (Words.isName(type) && next == LPAREN) {
+            } else if (calls && Words.isName(type) && next == LPAREN) {
                 roles.put(token.getStartIndex(), Role.CALL);
             } else if (type == UNIT) {
                 // A currency is a name to the lexer.
