@@ -37,7 +37,8 @@ final class Vocabulary {
 
     List<Proposal> proposals() {
         List<Proposal> all = new ArrayList<>();
-        if (expected.unit() && before(1).is(TextWord.Role.NUMBER)) {
+        if (expected.unit()
+                && (before(1).is(TextWord.Role.NUMBER) || before(1).text().equals("/"))) {
             Unit.symbols().forEach(unit -> all.add(new Proposal(unit, UNIT, "")));
         }
         Proposal.Sort sort = sort();

@@ -61,7 +61,8 @@ public record Expected(
                 statement,
                 statement || expectation.allowsValue(),
                 expectation.allowsName(),
-                expectation.rules().contains(BandParser.RULE_unit),
+                expectation.rules().contains(BandParser.RULE_unit)
+                        || expectation.kinds().contains(UNIT),
                 before,
                 typed);
     }
