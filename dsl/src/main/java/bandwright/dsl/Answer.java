@@ -3,6 +3,7 @@ package bandwright.dsl;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.explain.Explanation;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
 
@@ -47,6 +48,14 @@ public sealed interface Answer {
         @Override
         public String plainText() {
             return picture.alternativeText();
+        }
+    }
+
+    /** The way to a value. */
+    record Explained(Explanation explanation) implements Answer {
+        @Override
+        public String plainText() {
+            return explanation.plainText();
         }
     }
 

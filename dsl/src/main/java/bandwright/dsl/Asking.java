@@ -11,7 +11,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.explain.Explainer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
@@ -58,7 +60,6 @@ final class Asking {
             Option.class, "option",
             Find.class, "find",
             Measured.class, "measured",
-            Explain.class, "explain",
             Quote.class, "quote",
             Export.class, "export",
             Sheet.class, "sheet");
@@ -69,10 +70,12 @@ final class Asking {
     private static final int SECTION_PIXELS = 1000;
 
     private final Resolution design;
+    private final Workshop workshop;
     private final Supplier<Ring> ring;
     private final SourceText source;
 
-    Asking(Resolution design, Supplier<Ring> ring, SourceText source) {
+    Asking(Resolution design, Workshop workshop, Supplier<Ring> ring, SourceText source) {
+        this.workshop = workshop;
         this.design = design;
         this.ring = ring;
         this.source = source;
@@ -83,6 +86,9 @@ final class Asking {
             return show(show);
         } else if (statement instanceof Require require) {
             return Optional.of(new Answer.Required(Requirements.judge(design, require, source)));
+        }
+        if (statement instanceof Explain explain) {
+            return Optional.of(new Answer.Explained(new Explainer(design, workshop).explain(explain.value(), source)));
         }
         String missing = NOT_YET.get(statement.getClass());
         if (missing != null) {

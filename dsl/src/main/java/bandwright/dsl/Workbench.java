@@ -92,7 +92,7 @@ public final class Workbench {
 
     private Outcome answer(Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told) {
         List<Answer> answers = new ArrayList<>();
-        Asking asking = new Asking(design, this::ring, text);
+        Asking asking = new Asking(design, workshop, this::ring, text);
         int unanswered = 0;
         for (Statement statement : statements) {
             try {

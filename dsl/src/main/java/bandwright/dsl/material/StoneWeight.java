@@ -40,6 +40,18 @@ public final class StoneWeight {
         return diamondCarats(cut, size, depthMm) * girdle.factor() * material.densityGPerCm3() / DIAMOND_DENSITY;
     }
 
+    /** The formula of a cut in words and numbers, for diamond in mm, and where it is from. */
+    public static String formula(StoneCut cut) {
+        return switch (cut) {
+            case ROUND ->
+                "0.0061 x diameter^2 x depth (GemGate, Diamond weight estimation pages; Esslinger, Stone weight estimation formula, 2014)";
+            case OVAL -> "0.0062 x (mean of length and width)^2 x depth (Esslinger, 2014)";
+            case BAGUETTE -> "0.00915 x length x width x depth (from memory, the usual appraisal factor)";
+            case PRINCESS ->
+                "0.0083 x length x width x depth if square, up to 0.0105 if longer (Jewelry Notes; the first figure from memory)";
+        };
+    }
+
     /** Carats of a body whose volume in mm3 is known: exact, a carat being 0.2 g. */
     public static double caratsOfVolume(StoneMaterial material, double volumeMm3) {
         return volumeMm3 * material.densityGPerCm3() / 200;

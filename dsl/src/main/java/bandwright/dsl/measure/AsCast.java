@@ -17,8 +17,8 @@ import bandwright.dsl.model.StoneRow;
 /**
  * A design as it comes from the caster: without what is cut at the bench, and without what stands on a part that only the bench makes.
  */
-record AsCast(Design finished, Set<String> cast) implements Design {
-    static AsCast of(Design finished) {
+public record AsCast(Design finished, Set<String> cast) implements Design {
+    public static AsCast of(Design finished) {
         Set<String> cast = new LinkedHashSet<>();
         finished.bands().forEach(band -> cast.add(band.name()));
         for (Groove groove : finished.grooves()) {

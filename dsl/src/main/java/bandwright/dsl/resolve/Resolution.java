@@ -216,7 +216,7 @@ public final class Resolution implements Design, Scope {
     }
 
     /** The whole design for {@code ring}, else what a name depends on. */
-    Design around(String subject) {
+    public Design around(String subject) {
         if (subject.equals(Name.RING)) {
             return this;
         }

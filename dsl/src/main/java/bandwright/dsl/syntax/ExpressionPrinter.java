@@ -2,6 +2,8 @@
 package bandwright.dsl.syntax;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -26,9 +28,20 @@ final class ExpressionPrinter implements Expression.Visitor<String> {
 
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
 
+    private final Function<Expression, Optional<String>> instead;
+
+    /** @param instead what to write in place of an expression, where it says so */
+    ExpressionPrinter(Function<Expression, Optional<String>> instead) {
+        this.instead = instead;
+    }
+
+    ExpressionPrinter() {
+        this(expression -> Optional.empty());
+    }
+
     /** Where anything may stand. */
     String print(Expression expression) {
-        return expression.accept(this);
+        return instead.apply(expression).orElseGet(() -> expression.accept(this));
     }
 
     /** Where only a calculated value may stand: comparisons and conditions in parentheses. */

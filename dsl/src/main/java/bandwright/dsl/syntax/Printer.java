@@ -3,7 +3,9 @@ package bandwright.dsl.syntax;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,6 +47,11 @@ public final class Printer implements Statement.Visitor<String> {
     /** A value. */
     public static String print(Expression expression) {
         return new ExpressionPrinter().print(expression);
+    }
+
+    /** A value with other texts in place of some of its parts: to show a formula with its numbers. */
+    public static String print(Expression expression, Function<Expression, Optional<String>> instead) {
+        return new ExpressionPrinter(instead).print(expression);
     }
 
     @Override

@@ -21,6 +21,7 @@ import bandwright.kernel.notebook.Output;
 public final class Displays {
     static final String PLAIN = "text/plain";
     static final String HTML = "text/html";
+    static final String MARKDOWN = "text/markdown";
     static final String SVG = "image/svg+xml";
     static final String PNG = "image/png";
 
@@ -53,6 +54,8 @@ public final class Displays {
             data.put(PNG, base64(pictured.picture()));
         } else if (answer instanceof Answer.Tabled tabled) {
             data.put(HTML, tabled.table().html());
+        } else if (answer instanceof Answer.Explained explained) {
+            data.put(MARKDOWN, explained.explanation().markdown());
         }
         data.put(PLAIN, answer.plainText());
         return new Output.Display(data);
