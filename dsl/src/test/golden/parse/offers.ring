@@ -3,3 +3,19 @@ export "a.3mf" { parts shank, stripe  shrinkage 1.6 %  stock 0.1 mm outside, 0.0
 export "b.stl" { parts ring shrinkage around 1.5 % across 1.6 % out 1.7 % stock 0.1 mm inside }
 export "c.glb"
 sheet "a.pdf"
+quote {
+  metal              60 EUR/g
+  metal   red-gold-585 41.5 EUR/g
+  stones  lights     3 EUR
+  stones             400 EUR/ct
+  setting            2.5 EUR
+  spares             2
+  labour             180 EUR
+  labour  "polishing" 40 EUR
+  loss               6 %
+  finishing          2 %
+  tax     "VAT"      19 %
+  valid   "31 March"
+}
+quote { metal price stones stone-price labour work tax rate }
+quote { metal max(a, b) }

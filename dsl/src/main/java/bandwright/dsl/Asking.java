@@ -15,6 +15,7 @@ import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.explain.Explainer;
 import bandwright.dsl.model.Fault;
+import bandwright.dsl.offer.Offer;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -60,7 +61,6 @@ final class Asking {
             Option.class, "option",
             Find.class, "find",
             Measured.class, "measured",
-            Quote.class, "quote",
             Export.class, "export",
             Sheet.class, "sheet");
 
@@ -89,6 +89,9 @@ final class Asking {
         }
         if (statement instanceof Explain explain) {
             return Optional.of(new Answer.Explained(new Explainer(design, workshop).explain(explain.value(), source)));
+        }
+        if (statement instanceof Quote quote) {
+            return Optional.of(new Answer.Tabled(Offer.of(quote, design, workshop, source)));
         }
         String missing = NOT_YET.get(statement.getClass());
         if (missing != null) {

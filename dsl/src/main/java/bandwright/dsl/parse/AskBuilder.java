@@ -4,6 +4,7 @@ package bandwright.dsl.parse;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.parse.antlr.BandParser;
@@ -89,7 +90,26 @@ final class AskBuilder extends BandParserBaseVisitor<ExportProperty> {
     }
 
     QuoteProperty price(BandParser.QuotePropertyContext tree) {
-        return new Property.Amount(Trees.word(tree.word), expressions.visit(tree.amount()), Trees.span(tree));
+        Span span = Trees.span(tree);
+        if (tree instanceof BandParser.PriceContext price) {
+            Name of = price.of == null ? null : Trees.name(price.of);
+            Expression value = expressions.visit(price.price);
+            return price.word.getType() == BandParser.METAL
+                    ? new QuoteProperty.MetalPrice(of, value, span)
+                    : new QuoteProperty.StonePrice(of, value, span);
+        } else if (tree instanceof BandParser.LabourContext labour) {
+            return new QuoteProperty.Labour(optional(labour.text), expressions.visit(labour.price), span);
+        } else if (tree instanceof BandParser.TaxContext tax) {
+            return new QuoteProperty.Tax(optional(tax.text), expressions.visit(tax.rate), span);
+        } else if (tree instanceof BandParser.ValidContext valid) {
+            return new QuoteProperty.Valid(Trees.text(valid.text), span);
+        }
+        BandParser.QuoteAmountContext amount = (BandParser.QuoteAmountContext) tree;
+        return new Property.Amount(Trees.word(amount.word), expressions.visit(amount.amount()), span);
+    }
+
+    private static @Nullable String optional(@Nullable Token text) {
+        return text == null ? null : Trees.text(text);
     }
 
     @Override

@@ -42,6 +42,8 @@ final class PropertyPrinter {
             return share.element() + " " + expressions.amount(share.share());
         } else if (property instanceof ExportProperty export) {
             return export(export);
+        } else if (property instanceof QuoteProperty price) {
+            return price(price);
         } else {
             throw new IllegalStateException("no text for " + property);
         }
@@ -121,6 +123,20 @@ final class PropertyPrinter {
         String inside = stock.inside() == null ? "" : expressions.amount(stock.inside()) + " inside";
         String comma = outside.isEmpty() || inside.isEmpty() ? "" : ", ";
         return "stock " + outside + comma + inside;
+    }
+
+    private String price(QuoteProperty property) {
+        if (property instanceof QuoteProperty.MetalPrice metal) {
+            return metal.word() + " " + expressions.amount(metal.price());
+        } else if (property instanceof QuoteProperty.StonePrice stones) {
+            return stones.word() + " " + expressions.amount(stones.price());
+        } else if (property instanceof QuoteProperty.Labour labour) {
+            return labour.word() + " " + expressions.amount(labour.price());
+        } else if (property instanceof QuoteProperty.Tax tax) {
+            String text = tax.text() == null ? "" : "\"" + tax.text() + "\" ";
+            return "tax " + text + expressions.amount(tax.rate());
+        }
+        return "valid \"" + ((QuoteProperty.Valid) property).text() + "\"";
     }
 
     static String names(List<Name> names) {

@@ -155,6 +155,11 @@ SMALLEST        : 'smallest';
 // Offers and files
 LABOUR          : 'labour';
 LOSS            : 'loss';
+FINISHING       : 'finishing';
+SETTING         : 'setting';
+SPARES          : 'spares';
+TAX             : 'tax';
+VALID           : 'valid';
 PARTS           : 'parts';
 SHRINKAGE       : 'shrinkage';
 OUT             : 'out';

@@ -193,7 +193,12 @@ separator
 // --- Offers and files ---
 
 quoteProperty
-    : word=(METAL | STONES | LABOUR | LOSS) amount
+    : word=(METAL | STONES) price=amount                                              # price
+    | word=(METAL | STONES) of=name price=amount                                      # price
+    | LABOUR text=STRING? price=amount                                                # labour
+    | word=(LOSS | FINISHING | SETTING | SPARES) amount                               # quoteAmount
+    | TAX text=STRING? rate=amount                                                    # tax
+    | VALID text=STRING                                                               # valid
     ;
 
 exportProperty
@@ -274,6 +279,6 @@ name
     | NOTCH | LIP | FLOOR | BARS | EVERY | STONE | COUNT | SPACING | LEAST | SINK | STAGGERED | UPRIGHT
     | GIRDLE | WITHIN | DIAMETER | RISE | ROOT | REACH | PER_GAP | SET_HEIGHT | DENSITY | SECTION | LAYOUT
     | WEIGHTS | ALL | METALS | STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE
-    | TOP | FRONT | SIDE | THREE_QUARTER | STEP | LARGEST | SMALLEST | LABOUR | LOSS | PARTS | SHRINKAGE | OUT
-    | STOCK | OUTSIDE
+    | TOP | FRONT | SIDE | THREE_QUARTER | STEP | LARGEST | SMALLEST | LABOUR | LOSS | FINISHING | SETTING | SPARES
+    | TAX | VALID | PARTS | SHRINKAGE | OUT | STOCK | OUTSIDE
     ;
