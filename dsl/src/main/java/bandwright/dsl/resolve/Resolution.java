@@ -33,8 +33,11 @@ import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
+import bandwright.dsl.syntax.Option;
+import bandwright.dsl.syntax.Require;
 
 /**
  * What a store of definitions means. Each thing is worked out when it is first asked for and then kept; the order of
@@ -83,6 +86,16 @@ public final class Resolution implements Design, Scope {
         return new Resolution(definitions, measurer, all);
     }
 
+    /** The same design with other definitions in place of those of their names, and further ones beside them, for a question. */
+    public Resolution withDefinitions(SourceText source, List<Definition> differences) {
+        return new Resolution(definitions.changed(source, differences), measurer, given);
+    }
+
+    /** What a definition is worth, where the name of one must stand; throws the fault that says why it is worth nothing. */
+    public Value definitionNamed(Name name, SourceText source) {
+        return new Names(this).definition(name, source);
+    }
+
     /** The name of a part, where one must stand; what makes the part must itself be sound. */
     public String partNamed(Name name, SourceText source) {
         return new Names(this).part(name, source);
@@ -90,8 +103,22 @@ public final class Resolution implements Design, Scope {
 
     /** All that is wrong with any statement, each once, in the order of the store. Never throws. */
     public List<Diagnostic> problems() {
+        return problems(entry -> true);
+    }
+
+    /** All that is wrong with what makes the ring: what is required, measured or optional is not looked at. Never throws. */
+    public List<Diagnostic> problemsOfTheRing() {
+        return problems(entry -> !(entry.statement() instanceof Require
+                || entry.statement() instanceof Measured
+                || entry.statement() instanceof Option));
+    }
+
+    private List<Diagnostic> problems(Predicate<Entry> kept) {
         Set<Diagnostic> problems = new LinkedHashSet<>();
         for (Entry entry : definitions.entries()) {
+            if (!kept.test(entry)) {
+                continue;
+            }
             try {
                 new Checkup(this, entry).run();
             } catch (Fault fault) {

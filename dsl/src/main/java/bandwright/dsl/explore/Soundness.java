@@ -1,0 +1,28 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.explore;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.model.Fault;
+import bandwright.dsl.resolve.Resolution;
+
+/** Whether a ring can be made at all. */
+final class Soundness {
+    private Soundness() {}
+
+    /** All that is wrong with a design, or, if nothing is, with placing what it describes. Bodies are not made for it. */
+    static Set<Diagnostic> faults(Resolution design, Ring ring) {
+        Set<Diagnostic> faults = new LinkedHashSet<>(design.problemsOfTheRing());
+        if (faults.isEmpty() && !design.bands().isEmpty()) {
+            try {
+                ring.check();
+            } catch (Fault fault) {
+                faults.addAll(fault.diagnostics());
+            }
+        }
+        return faults;
+    }
+}
