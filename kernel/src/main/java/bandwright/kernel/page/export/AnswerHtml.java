@@ -30,6 +30,9 @@ final class AnswerHtml {
         if (answer instanceof Answer.Tabled tabled) {
             return TableHtml.of(tabled.table());
         }
+        if (answer instanceof Answer.Varied varied) {
+            return TableHtml.of(varied.shown());
+        }
         if (answer instanceof Answer.Required required) {
             String state = required.requirement().passed() ? "passed" : "failed";
             return "<p class=\"" + state + "\">" + Html.escape(answer.plainText()) + "</p>\n";
