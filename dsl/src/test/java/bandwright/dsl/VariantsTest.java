@@ -23,13 +23,15 @@ class VariantsTest {
             metal-used  = silver-925
             profile dome = d-shape(width: breadth, height: thickness, side: 1.25 mm)
             band shank { finger finger-size  profile dome  metal metal-used }
+            band guard { finger ISO 55  profile dome-of-guard  metal metal-used }
+            profile dome-of-guard = flat(width: 2 mm, height: 1.5 mm)
             cut line from shank { width 1 mm  depth 0.5 mm }
             stone-row lights on shank {
               stone round diamond 1.2 mm  around full  spacing at least 0.15 mm  sink 0.2 mm  across 1 mm
             }
             """;
 
-    private static final String ASKED = " { weight(shank), count(lights), gap(lights), width(shank) }";
+    private static final String ASKED = " { weight(shank), count(lights), gap(lights), width(shank), weight(guard) }";
 
     /** Also beyond the ranges: what cannot be made alone has no row of numbers either. */
     @Test
@@ -50,7 +52,7 @@ class VariantsTest {
                 for (String breadth : breadths) {
                     for (String thickness : thicknesses) {
                         List<String> alone = alone(ring, size, breadth, thickness);
-                        assertThat(varied.table().rows().get(row).subList(3, 7))
+                        assertThat(varied.table().rows().get(row).subList(3, 8))
                                 .as(size + ", " + breadth + ", " + thickness)
                                 .isEqualTo(alone);
                         row++;
@@ -74,11 +76,13 @@ class VariantsTest {
                 List.of(List.of("finger-size", size), List.of("breadth", breadth), List.of("thickness", thickness))) {
             Outcome outcome = changed.withValue(value.get(0), value.get(1));
             if (outcome.hasErrors()) {
-                return List.of("", "", "", "");
+                return List.of("", "", "", "", "");
             }
             changed = outcome.workbench();
         }
-        Outcome asked = run(changed, "show weight(shank)\nshow count(lights)\nshow gap(lights)\nshow width(shank)");
+        Outcome asked = run(
+                changed,
+                "show weight(shank)\nshow count(lights)\nshow gap(lights)\nshow width(shank)\nshow weight(guard)");
         return asked.answers().stream()
                 .map(answer -> ((Answer.Words) answer).value().split(" ", 2)[0])
                 .toList();
@@ -94,10 +98,10 @@ class VariantsTest {
 
         assertThat(vary(made(RING), forwards + ASKED)).isEqualTo(once);
         List<List<String>> swapped = vary(ring, backwards + ASKED).table().rows().stream()
-                .map(row -> List.of(row.get(1), row.get(0), row.get(2), row.get(3), row.get(4), row.get(5)))
+                .map(row -> List.of(row.get(1), row.get(0), row.get(2), row.get(3), row.get(4), row.get(5), row.get(6)))
                 .toList();
         List<List<String>> straight =
-                once.table().rows().stream().map(row -> row.subList(0, 6)).toList();
+                once.table().rows().stream().map(row -> row.subList(0, 7)).toList();
         assertThat(swapped).containsExactlyInAnyOrderElementsOf(straight);
     }
 

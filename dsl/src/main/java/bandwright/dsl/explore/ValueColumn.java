@@ -4,6 +4,7 @@ package bandwright.dsl.explore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
@@ -17,16 +18,44 @@ import bandwright.dsl.view.Table;
 final class ValueColumn {
     private static final int DECIMALS = 3;
     private static final int MONEY_DECIMALS = 2;
+    private static final int MOST_DECIMALS = 6;
 
     private final String name;
     private final List<Optional<Value>> values;
     /** None where the values are words, or of several kinds. */
     private final @Nullable Unit unit;
 
+    private final int decimals;
+
     ValueColumn(String name, List<Optional<Value>> values) {
+        this(name, values, List.of());
+    }
+
+    /** @param exact values that are told in more decimals than usual where they have them: a person set them */
+    private ValueColumn(String name, List<Optional<Value>> values, List<Value> exact) {
         this.name = name;
         this.values = List.copyOf(values);
         this.unit = unit(values);
+        int usual = unit == null || unit.dimension().money() == 0 ? DECIMALS : MONEY_DECIMALS;
+        this.decimals = IntStream.rangeClosed(usual, MOST_DECIMALS)
+                .filter(tried -> unit == null || exact.stream().allMatch(value -> isWhole(value, unit, tried)))
+                .findFirst()
+                .orElse(MOST_DECIMALS);
+    }
+
+    /** Whether so many decimals tell all of a value. */
+    private static boolean isWhole(Value value, Unit unit, int decimals) {
+        if (!(value instanceof Value.Amount amount)) {
+            return true;
+        }
+        double count = amount.quantity().count(unit);
+        double told = Double.parseDouble(QuantityFormat.number(count, decimals));
+        return Math.abs(told - count) <= Quantity.EQUAL_WITHIN * Math.abs(count);
+    }
+
+    /** The column of what varies. */
+    static ValueColumn of(VariedAxis axis, List<Optional<Value>> values) {
+        return new ValueColumn(axis.name(), values, axis.values());
     }
 
     private static @Nullable Unit unit(List<Optional<Value>> values) {
@@ -64,11 +93,16 @@ final class ValueColumn {
 
     String cell(int row) {
         Value value = values.get(row).orElse(null);
-        if (value instanceof Value.Amount amount && unit != null) {
-            int decimals = unit.dimension().money() == 0 ? DECIMALS : MONEY_DECIMALS;
-            return QuantityFormat.number(amount.quantity().count(unit), decimals);
+        if (value == null) {
+            return "";
         }
-        return value == null ? "" : value.text();
+        return unit == null ? value.text() : text(value, unit, decimals);
+    }
+
+    private static String text(Value value, Unit unit, int decimals) {
+        return value instanceof Value.Amount amount
+                ? QuantityFormat.number(amount.quantity().count(unit), decimals)
+                : value.text();
     }
 
     /** How many of the column's unit; not-a-number where there is no value. */

@@ -2,6 +2,8 @@
 package bandwright.dsl.explore;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,9 @@ final class VariantWorker {
     private final Workshop workshop;
     private final Set<String> changed;
     private final Set<Diagnostic> known;
+    /** Whether anything of the ring may move; a change of price moves nothing, and then it need not be placed again. */
+    private final boolean placesHangOnChanges;
+
     private final List<Entry> requirements;
     private final List<Set<String>> itemsHangOn;
     private final List<Set<String>> requirementsHangOn;
@@ -44,6 +49,8 @@ final class VariantWorker {
         this.workshop = workshop;
         this.changed = Set.copyOf(changed);
         this.known = Set.copyOf(Soundness.faults(question.design(), workshop.ring(question.design())));
+        this.placesHangOnChanges =
+                changed.isEmpty() || !Collections.disjoint(Soundness.ringHangsOn(question.design()), changed);
         this.requirements = question.design().definitions().requirements();
         this.itemsHangOn = question.items().stream()
                 .map(item -> question.dependingOn(item.expression(), changed))
@@ -104,7 +111,9 @@ final class VariantWorker {
     }
 
     private Optional<Diagnostic> trouble(Resolution design) {
-        return Soundness.faults(design, workshop.ring(design)).stream()
+        Collection<Diagnostic> faults =
+                placesHangOnChanges ? Soundness.faults(design, workshop.ring(design)) : design.problemsOfTheRing();
+        return faults.stream()
                 .filter(fault -> fault.isError() && !known.contains(fault))
                 .findFirst();
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.resolve.expression.Value;
@@ -84,15 +85,31 @@ record Variants(Question question, List<VariedAxis> axes, List<Variant> rows) {
     }
 
     /** The values of a row in the order of the axes. */
-    List<Optional<Value>> values(int row) {
+    private List<Optional<Value>> values(int row) {
         return values(axes, row).values().stream().map(Optional::of).toList();
+    }
+
+    /** A column for each axis. */
+    List<ValueColumn> axisColumns() {
+        List<List<Optional<Value>>> values =
+                IntStream.range(0, rows.size()).mapToObj(this::values).toList();
+        List<ValueColumn> columns = new ArrayList<>();
+        for (int i = 0; i < axes.size(); i++) {
+            int axis = i;
+            columns.add(ValueColumn.of(
+                    axes.get(i), values.stream().map(row -> row.get(axis)).toList()));
+        }
+        return columns;
+    }
+
+    /** A column for each thing that was asked. */
+    List<ValueColumn> itemColumns() {
+        List<String> labels =
+                question.items().stream().map(Question.Item::label).toList();
+        return ValueColumn.across(labels, rows.stream().map(Variant::values).toList());
     }
 
     List<String> axisNames() {
         return axes.stream().map(VariedAxis::name).toList();
-    }
-
-    List<String> itemLabels() {
-        return question.items().stream().map(Question.Item::label).toList();
     }
 }

@@ -21,15 +21,9 @@ final class VaryChart {
         VariedAxis first = variants.axes().get(0);
         int places = first.values().size();
         int series = variants.rows().size() / places;
-        List<ValueColumn> axes = ValueColumn.across(
-                variants.axisNames(),
-                IntStream.range(0, variants.rows().size())
-                        .mapToObj(variants::values)
-                        .toList());
+        List<ValueColumn> axes = variants.axisColumns();
         List<Chart.Panel> panels = new ArrayList<>();
-        for (ValueColumn column : ValueColumn.across(
-                variants.itemLabels(),
-                variants.rows().stream().map(Variant::values).toList())) {
+        for (ValueColumn column : variants.itemColumns()) {
             if (column.isNumbers()) {
                 List<Chart.Series> lines = new ArrayList<>();
                 for (int i = 0; i < series; i++) {

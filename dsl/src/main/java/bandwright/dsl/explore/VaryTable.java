@@ -4,7 +4,6 @@ package bandwright.dsl.explore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.syntax.Require;
@@ -21,11 +20,8 @@ final class VaryTable {
     private VaryTable(Variants variants) {
         this.variants = variants;
         List<Variant> rows = variants.rows();
-        columns = new ArrayList<>(ValueColumn.across(
-                variants.axisNames(),
-                IntStream.range(0, rows.size()).mapToObj(variants::values).toList()));
-        columns.addAll(ValueColumn.across(
-                variants.itemLabels(), rows.stream().map(Variant::values).toList()));
+        columns = new ArrayList<>(variants.axisColumns());
+        columns.addAll(variants.itemColumns());
         requirements = variants.question().design().definitions().requirements().stream()
                 .map(entry -> Printer.print(((Require) entry.statement()).condition()))
                 .toList();

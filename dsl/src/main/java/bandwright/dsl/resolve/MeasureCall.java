@@ -38,7 +38,8 @@ record MeasureCall(Resolution design, Measurer measurer, Memo memo, Expression.C
         List<String> modifiers =
                 names.subList(1, names.size()).stream().map(Name::text).toList();
         try {
-            return memo.measure(
+            return design.measured(
+                    subject.text(),
                     word + " " + subject.text() + " " + modifiers,
                     () -> measurer.measure(word, subject.text(), modifiers, design.around(subject.text())));
         } catch (Fault fault) {

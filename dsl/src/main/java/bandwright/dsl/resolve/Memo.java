@@ -13,7 +13,6 @@ import java.util.function.Supplier;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Fault;
-import bandwright.dsl.resolve.expression.Value;
 
 /**
  * What was made already, what cannot be made, and what is being made right now: whoever needs himself to be made is in a
@@ -26,7 +25,6 @@ final class Memo {
     private static final String CHAIN_TOO_LONG = "chain-too-long";
 
     private final Map<String, Object> made = new HashMap<>();
-    private final Map<String, Value> measured = new HashMap<>();
     private final Map<String, Fault> failed = new HashMap<>();
     private final List<String> underWay = new ArrayList<>();
     private final Map<Diagnostic, Set<String>> loops = new HashMap<>();
@@ -66,16 +64,6 @@ final class Memo {
         } finally {
             underWay.remove(underWay.size() - 1);
         }
-    }
-
-    /** A measure, taken once: a design does not change. */
-    Value measure(String call, Supplier<Value> measure) {
-        Value known = measured.get(call);
-        if (known == null) {
-            known = measure.get();
-            measured.put(call, known);
-        }
-        return known;
     }
 
     /** What of a fault concerns whoever needed the thing itself: a loop it is a link of, or a chain without end. */
