@@ -62,6 +62,45 @@ class VariantsTest {
         }
     }
 
+    @Test
+    void after_a_change_stands_what_the_value_alone_gives() {
+        Workbench ring = made(RING);
+        for (String breadth : List.of("3.2 mm", "5.7 mm", "8 mm")) {
+            Table table = ((Answer.Tabled) run(ring, "what-if breadth = " + breadth + " { weight(shank), gap(lights) }")
+                            .answers()
+                            .get(0))
+                    .table();
+            Outcome alone = run(ring.withValue("breadth", breadth).workbench(), "show weight(shank)\nshow gap(lights)");
+
+            assertThat(table.rows().get(1).get(2))
+                    .isEqualTo(((Answer.Words) alone.answers().get(0)).value());
+            assertThat(table.rows().get(2).get(2))
+                    .isEqualTo(((Answer.Words) alone.answers().get(1)).value());
+        }
+    }
+
+    @Test
+    void a_search_ends_at_the_last_step_that_holds() {
+        Random random = new Random(3);
+        Workbench ring = made(RING);
+        for (int round = 0; round < 10; round++) {
+            String limit = String.format(Locale.ROOT, "%.2f g", 3.5 + random.nextDouble() * 4);
+            Outcome found = run(ring, "find largest breadth with weight(shank) <= " + limit);
+            String answer = found.answers().get(0).plainText();
+            double breadth = Double.parseDouble(answer.replaceAll(".*: ([0-9.]+) mm", "$1"));
+
+            assertThat(weighsAtMost(ring, breadth, limit)).as(answer).isTrue();
+            assertThat(weighsAtMost(ring, breadth + 0.1, limit)).as(answer).isFalse();
+        }
+    }
+
+    private static boolean weighsAtMost(Workbench ring, double breadth, String limit) {
+        Outcome changed = ring.withValue("breadth", String.format(Locale.ROOT, "%.1f mm", breadth));
+        Outcome asked = run(changed.workbench(), "show weight(shank) <= " + limit);
+        return !changed.hasErrors()
+                && ((Answer.Words) asked.answers().get(0)).value().equals("true");
+    }
+
     private static List<String> sample(Random random, String format, double low, double high) {
         List<String> sample = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
