@@ -8,4 +8,3 @@ band shank {
 
 view ring
 explain weight(shank)
-vary breadth from 3 mm to 4 mm { weight(shank) }

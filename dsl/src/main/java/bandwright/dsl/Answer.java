@@ -4,6 +4,7 @@ package bandwright.dsl;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.explain.Explanation;
+import bandwright.dsl.view.Chart;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
 
@@ -28,6 +29,25 @@ public sealed interface Answer {
         @Override
         public String plainText() {
             return table.plainText();
+        }
+    }
+
+    /**
+     * Variants of the design.
+     *
+     * @param table all of them
+     * @param shown the first of them, as many as a person reads
+     * @param chart the same numbers as a chart's data; a drawing of it is an answer of its own; none if there are no numbers
+     */
+    record Varied(Table table, Table shown, @Nullable Chart chart) implements Answer {
+        @Override
+        public String plainText() {
+            return shown.plainText();
+        }
+
+        /** All of them for a spreadsheet. */
+        public String csv() {
+            return table.csv();
         }
     }
 

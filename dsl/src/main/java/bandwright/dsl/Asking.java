@@ -1,10 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -27,10 +27,7 @@ import bandwright.dsl.source.Span;
 import bandwright.dsl.syntax.Explain;
 import bandwright.dsl.syntax.Export;
 import bandwright.dsl.syntax.Expression;
-import bandwright.dsl.syntax.Find;
-import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
-import bandwright.dsl.syntax.Option;
 import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.syntax.Quote;
 import bandwright.dsl.syntax.Require;
@@ -38,10 +35,9 @@ import bandwright.dsl.syntax.Sheet;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
-import bandwright.dsl.syntax.Vary;
 import bandwright.dsl.syntax.View;
 import bandwright.dsl.syntax.Viewpoint;
-import bandwright.dsl.syntax.WhatIf;
+import bandwright.dsl.view.Table;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.SectionDrawing;
@@ -56,11 +52,6 @@ final class Asking {
     /** What the language has and this program does not answer so far, in the user's words. */
     private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(
             View.class, "the model to turn by hand",
-            Vary.class, "vary",
-            WhatIf.class, "what-if",
-            Option.class, "option",
-            Find.class, "find",
-            Measured.class, "measured",
             Export.class, "export",
             Sheet.class, "sheet");
 
@@ -73,66 +64,88 @@ final class Asking {
     private final Workshop workshop;
     private final Supplier<Ring> ring;
     private final SourceText source;
+    private final Exploring exploring;
 
-    Asking(Resolution design, Workshop workshop, Supplier<Ring> ring, SourceText source) {
+    Asking(Resolution design, Workshop workshop, Supplier<Ring> ring, SourceText source, Exploring exploring) {
         this.workshop = workshop;
         this.design = design;
         this.ring = ring;
         this.source = source;
+        this.exploring = exploring;
     }
 
-    Optional<Answer> answer(Statement statement) {
+    /** Whether a statement is a question. */
+    static boolean asks(Statement statement) {
+        return statement instanceof Show
+                || statement instanceof Require
+                || Exploring.asks(statement)
+                || NOT_YET.containsKey(statement.getClass());
+    }
+
+    List<Answer> answer(Statement statement) {
         if (statement instanceof Show show) {
             return show(show);
         } else if (statement instanceof Require require) {
-            return Optional.of(new Answer.Required(Requirements.judge(design, require, source)));
+            return List.of(new Answer.Required(Requirements.judge(design, require, source)));
+        } else if (Exploring.asks(statement)) {
+            return exploring.answer(statement);
         }
         if (statement instanceof Explain explain) {
-            return Optional.of(new Answer.Explained(new Explainer(design, workshop).explain(explain.value(), source)));
+            return List.of(new Answer.Explained(new Explainer(design, workshop).explain(explain.value(), source)));
         }
         if (statement instanceof Quote quote) {
-            return Optional.of(new Answer.Tabled(Offer.of(quote, design, workshop, source)));
+            return List.of(new Answer.Tabled(Offer.of(quote, design, workshop, source)));
         }
         String missing = NOT_YET.get(statement.getClass());
         if (missing != null) {
             throw notYet(missing, statement.span());
         }
-        return Optional.empty();
+        return List.of();
     }
 
-    private Optional<Answer> show(Show show) {
+    private List<Answer> show(Show show) {
         ShowSubject subject = show.subject();
         if (subject instanceof ShowSubject.Parts parts) {
-            return picture(parts.parts(), show.viewpoint());
+            return List.of(picture(parts.parts(), show.viewpoint()));
         } else if (subject instanceof ShowSubject.Section section) {
-            return section(section);
+            return List.of(section(section));
         } else if (subject instanceof ShowSubject.Weights weights) {
-            return Optional.of(new Answer.Tabled(
-                    weights.inAllMetals()
-                            ? RingTables.weightsInAllMetals(whole(show))
-                            : RingTables.weights(whole(show))));
+            return weights(weights, show);
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
-            return value(value, show);
+            return List.of(value(value, show));
         }
         throw notYet("a layout of a row", show.span());
     }
 
-    private Optional<Answer> topic(ShowSubject.Topic topic, Show show) {
+    private List<Answer> weights(ShowSubject.Weights weights, Show show) {
+        if (weights.inAllMetals()) {
+            return tabled(RingTables.weightsInAllMetals(whole(show)));
+        }
+        List<Answer> answers = new ArrayList<>(tabled(RingTables.weights(whole(show))));
+        answers.addAll(exploring.measurements());
+        return answers;
+    }
+
+    private List<Answer> topic(ShowSubject.Topic topic, Show show) {
         return switch (topic.word()) {
-            case STONES -> Optional.of(new Answer.Tabled(RingTables.stones(whole(show))));
-            case FINGERPRINT -> Optional.of(new Answer.Words("fingerprint", design.fingerprint()));
-            case SIZE -> Optional.of(new Answer.Tabled(RingTables.sizes(whole(show))));
-            case BLANK -> Optional.of(new Answer.Tabled(RingTables.blanks(whole(show))));
+            case STONES -> tabled(RingTables.stones(whole(show)));
+            case FINGERPRINT -> List.of(new Answer.Words("fingerprint", design.fingerprint()));
+            case SIZE -> tabled(RingTables.sizes(whole(show)));
+            case BLANK -> tabled(RingTables.blanks(whole(show)));
+            case OPTIONS -> exploring.options(show.span());
             case CHECKS -> throw notYet("show checks", show.span());
             case DECISIONS -> throw notYet("show decisions", show.span());
             case STEPS -> throw notYet("show steps", show.span());
-            case OPTIONS -> throw notYet("show options", show.span());
         };
     }
 
-    private Optional<Answer> value(ShowSubject.Value subject, Show show) {
+    private static List<Answer> tabled(Table table) {
+        return List.of(new Answer.Tabled(table));
+    }
+
+    private Answer value(ShowSubject.Value subject, Show show) {
         if (subject.value() instanceof Expression.Reference reference) {
             Name name = reference.name();
             Kind kind = design.definitions().kind(name.text()).orElse(null);
@@ -140,15 +153,18 @@ final class Asking {
                 return picture(List.of(name), show.viewpoint());
             }
         }
-        return Optional.of(new Answer.Words(
+        String value = design.evaluate(subject.value(), source).text();
+        return new Answer.Words(
                 Printer.print(subject.value()),
-                design.evaluate(subject.value(), source).text()));
+                exploring
+                        .measuredOf(subject.value())
+                        .map(measured -> value + "; " + measured)
+                        .orElse(value));
     }
 
-    private Optional<Answer> picture(List<Name> names, @Nullable Viewpoint viewpoint) {
+    private Answer picture(List<Name> names, @Nullable Viewpoint viewpoint) {
         Set<String> parts = parts(names);
-        return Optional.of(
-                new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint))));
+        return new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint)));
     }
 
     private String side(@Nullable Viewpoint viewpoint) {
@@ -177,11 +193,11 @@ final class Asking {
         };
     }
 
-    private Optional<Answer> section(ShowSubject.Section section) {
+    private Answer section(ShowSubject.Section section) {
         Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
         Drawing drawing = SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
-        return Optional.of(new Answer.Drawn(
-                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, SECTION_PIXELS)));
+        return new Answer.Drawn(
+                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, SECTION_PIXELS));
     }
 
     private double degrees(@Nullable Expression angle) {

@@ -16,6 +16,7 @@ import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.edit.Completion;
 import bandwright.dsl.edit.Documentation;
+import bandwright.dsl.explore.Explorer;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.parse.ParseResult;
@@ -61,15 +62,23 @@ public final class Workbench {
      * @param text the name under which errors speak of the cell, and its text
      */
     public Outcome run(String cellId, SourceText text) {
-        return run(cellId, text, true);
+        return run(cellId, text, Listener.DEAF);
+    }
+
+    /**
+     * As {@link #run(String, SourceText)}, and tells how far long work is. When the calling thread is interrupted, a question that
+     * works through variants stops with a warning, and those below it in the cell are not answered; what the cell makes stands.
+     */
+    public Outcome run(String cellId, SourceText text, Listener listener) {
+        return run(cellId, text, true, listener);
     }
 
     /** As {@link #run}, but nothing that the cell asks is answered: for those who want the {@link #report numbers} alone. */
     public Outcome define(String cellId, SourceText text) {
-        return run(cellId, text, false);
+        return run(cellId, text, false, Listener.DEAF);
     }
 
-    private Outcome run(String cellId, SourceText text, boolean answered) {
+    private Outcome run(String cellId, SourceText text, boolean answered, Listener listener) {
         ParseResult parsed = RingParser.parse(text);
         if (parsed.hasErrors()) {
             return new Outcome(this, parsed.diagnostics(), List.of());
@@ -86,19 +95,27 @@ public final class Workbench {
             return new Outcome(this, told, List.of());
         }
         return answered
-                ? next.answer(this, parsed.cell().statements(), text, told)
+                ? next.answer(this, parsed.cell().statements(), text, told, listener)
                 : new Outcome(next, told, List.of());
     }
 
-    private Outcome answer(Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told) {
+    private Outcome answer(
+            Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
         List<Answer> answers = new ArrayList<>();
-        Asking asking = new Asking(design, workshop, this::ring, text);
+        Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked));
+        Asking asking = new Asking(design, workshop, this::ring, text, exploring);
         int unanswered = 0;
+        boolean interrupted = false;
         for (Statement statement : statements) {
+            if (interrupted) {
+                unanswered += Asking.asks(statement) ? 1 : 0;
+                continue;
+            }
             try {
-                asking.answer(statement).ifPresent(answers::add);
+                answers.addAll(asking.answer(statement));
             } catch (Fault fault) {
                 unanswered++;
+                interrupted = Explorer.isInterrupt(fault);
                 fault.diagnostics().stream()
                         .filter(diagnostic -> !told.contains(diagnostic))
                         .forEach(told::add);
@@ -163,6 +180,11 @@ public final class Workbench {
     /** The numbers of the design as it stands. */
     public Report report() {
         return new Reporter(design, this::ring).report();
+    }
+
+    /** The definitions with a range, in alphabetical order; those whose range or value cannot be worked out yet are left out. */
+    public List<Handle> handles() {
+        return Handle.of(design);
     }
 
     /**

@@ -1,7 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.resolve;
 
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.resolve.expression.Value;
@@ -66,17 +68,20 @@ final class Checkup extends Reader {
     }
 
     private void option(Option option) {
+        Set<String> names = new LinkedHashSet<>();
         for (Definition difference : option.differences()) {
-            faults.attempt(() -> design.evaluate(difference.value(), source));
             String name = difference.name().text();
-            if (design.definitions().kind(name).isEmpty()) {
-                faults.attempt(() -> {
-                    throw new NameFaults(design.definitions())
-                            .undefined(
-                                    name,
-                                    place(difference.name()),
-                                    design.definitions().names(Kind.DEFINITION));
-                });
+            if (!names.add(name)) {
+                faults.add(Diagnostic.error("named-twice", place(difference.name()))
+                        .with(name));
+            }
+            Optional<Value> other = faults.attempt(() -> design.evaluate(difference.value(), source));
+            Optional<Value> now = faults.attempt(() -> design.definitionNamed(difference.name(), source));
+            if (other.isPresent()
+                    && now.isPresent()
+                    && !other.get().kind().equals(now.get().kind())) {
+                faults.add(Diagnostic.error("given-wrong-kind", place(difference.value()))
+                        .with(name, now.get().kind(), other.get().kind()));
             }
         }
     }

@@ -38,7 +38,10 @@ record MeasureCall(Resolution design, Measurer measurer, Memo memo, Expression.C
         List<String> modifiers =
                 names.subList(1, names.size()).stream().map(Name::text).toList();
         try {
-            return measurer.measure(word, subject.text(), modifiers, design.around(subject.text()));
+            return design.measured(
+                    subject.text(),
+                    word + " " + subject.text() + " " + modifiers,
+                    () -> measurer.measure(word, subject.text(), modifiers, design.around(subject.text())));
         } catch (Fault fault) {
             throw placed(fault, subject);
         }

@@ -77,6 +77,12 @@ final class Names {
         return design.through(name, source, () -> design.stoneRow(name.text()));
     }
 
+    /** The value of the definition a name stands for. */
+    Value definition(Name name, SourceText source) {
+        require(name, source, kind -> kind == Kind.DEFINITION, "a definition");
+        return design.through(name, source, () -> design.valueOf(name.text()));
+    }
+
     /** The name of a part; what makes the part must itself be sound. */
     String part(Name name, SourceText source) {
         Kind kind = require(name, source, Kind::isPart, "a part");

@@ -2,12 +2,15 @@
 package bandwright.dsl.resolve;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -34,8 +37,11 @@ import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
+import bandwright.dsl.syntax.Option;
+import bandwright.dsl.syntax.Require;
 
 /**
  * What a store of definitions means. Each thing is worked out when it is first asked for and then kept; the order of
@@ -51,18 +57,24 @@ public final class Resolution implements Design, Scope {
     private final Measurer measurer;
     private final Map<String, Value> given;
     private final Memo memo = new Memo();
+    /** Of what hangs on no given value: the same for all designs that differ in those alone, on whatever threads they are. */
+    private final Map<String, Value> measures;
+
+    private final Map<String, Value> ownMeasures = new HashMap<>();
     private final Dependencies dependencies;
     private final NameFaults faults;
     private final PartOrder order;
 
     public Resolution(Definitions definitions, Measurer measurer) {
-        this(definitions, measurer, Map.of());
+        this(definitions, measurer, Map.of(), new ConcurrentHashMap<>());
     }
 
-    private Resolution(Definitions definitions, Measurer measurer, Map<String, Value> given) {
+    private Resolution(
+            Definitions definitions, Measurer measurer, Map<String, Value> given, Map<String, Value> measures) {
         this.definitions = definitions;
         this.measurer = measurer;
         this.given = new LinkedHashMap<>(given);
+        this.measures = measures;
         this.dependencies = new Dependencies(definitions, this.given);
         this.faults = new NameFaults(definitions);
         this.order = new PartOrder(definitions);
@@ -91,7 +103,17 @@ public final class Resolution implements Design, Scope {
     public Resolution withValues(Map<String, Value> values) {
         Map<String, Value> all = new LinkedHashMap<>(given);
         all.putAll(values);
-        return new Resolution(definitions, measurer, all);
+        return new Resolution(definitions, measurer, all, measures);
+    }
+
+    /** The same design with other definitions in place of those of their names, and further ones beside them, for a question. */
+    public Resolution withDefinitions(SourceText source, List<Definition> differences) {
+        return new Resolution(definitions.changed(source, differences), measurer, given, new ConcurrentHashMap<>());
+    }
+
+    /** What a definition is worth, where the name of one must stand; throws the fault that says why it is worth nothing. */
+    public Value definitionNamed(Name name, SourceText source) {
+        return new Names(this).definition(name, source);
     }
 
     /** The name of a part, where one must stand; what makes the part must itself be sound. */
@@ -101,8 +123,22 @@ public final class Resolution implements Design, Scope {
 
     /** All that is wrong with any statement, each once, in the order of the store. Never throws. */
     public List<Diagnostic> problems() {
+        return problems(entry -> true);
+    }
+
+    /** All that is wrong with what makes the ring: what is required, measured or optional is not looked at. Never throws. */
+    public List<Diagnostic> problemsOfTheRing() {
+        return problems(entry -> !(entry.statement() instanceof Require
+                || entry.statement() instanceof Measured
+                || entry.statement() instanceof Option));
+    }
+
+    private List<Diagnostic> problems(Predicate<Entry> kept) {
         Set<Diagnostic> problems = new LinkedHashSet<>();
         for (Entry entry : definitions.entries()) {
+            if (!kept.test(entry)) {
+                continue;
+            }
             try {
                 new Checkup(this, entry).run();
             } catch (Fault fault) {
@@ -213,6 +249,22 @@ public final class Resolution implements Design, Scope {
     @Override
     public Value measure(Expression.Call call, SourceText source) {
         return new MeasureCall(this, measurer, memo, call, source).value();
+    }
+
+    /** A measure, taken once: a design does not change. */
+    Value measured(String subject, String call, Supplier<Value> measure) {
+        Map<String, Value> known = hangsOnGiven(subject) ? ownMeasures : measures;
+        Value value = known.get(call);
+        if (value == null) {
+            value = measure.get();
+            known.put(call, value);
+        }
+        return value;
+    }
+
+    private boolean hangsOnGiven(String subject) {
+        return given.containsKey(subject)
+                || (!given.isEmpty() && !Collections.disjoint(dependencies.of(subject), given.keySet()));
     }
 
     /** The whole design for {@code ring}, else what a name depends on. */

@@ -23,6 +23,11 @@ final class BarProgress implements Progress {
     }
 
     @Override
+    public void working(int number, int total, int done, int of) {
+        draw(number - 1, total, "cell " + number + " of " + total + ": " + done + " of " + of + " variants");
+    }
+
+    @Override
     public void finished(int number, int total, CellState state) {
         if (state != CellState.DONE) {
             wipe();

@@ -16,7 +16,7 @@ import bandwright.kernel.notebook.Output;
 /**
  * Answers and diagnostics as a cell's outputs. Each answer has plain text for consoles; a drawing has pixels beside its
  * SVG, because front ends hide SVG of notebooks they do not trust; HTML stands only for tables, because it would win over
- * a drawing.
+ * a drawing. Variants have all their rows as CSV too.
  */
 public final class Displays {
     static final String PLAIN = "text/plain";
@@ -24,6 +24,10 @@ public final class Displays {
     static final String MARKDOWN = "text/markdown";
     static final String SVG = "image/svg+xml";
     static final String PNG = "image/png";
+    static final String CSV = "text/csv";
+
+    /** A longer file is not put into a notebook. */
+    private static final int LONGEST_CSV = 1_000_000;
 
     private Displays() {}
 
@@ -56,6 +60,12 @@ public final class Displays {
             data.put(HTML, tabled.table().html());
         } else if (answer instanceof Answer.Explained explained) {
             data.put(MARKDOWN, explained.explanation().markdown());
+        } else if (answer instanceof Answer.Varied varied) {
+            data.put(HTML, varied.shown().html());
+            String csv = varied.csv();
+            if (csv.length() <= LONGEST_CSV) {
+                data.put(CSV, csv);
+            }
         }
         data.put(PLAIN, answer.plainText());
         return new Output.Display(data);

@@ -2,7 +2,9 @@
 package bandwright.kernel.run;
 
 import java.util.List;
+import java.util.function.Supplier;
 
+import bandwright.dsl.Listener;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Report;
 import bandwright.dsl.Workbench;
@@ -14,9 +16,17 @@ import bandwright.dsl.source.SourceText;
 public final class Guard {
     private Guard() {}
 
-    static Outcome run(Workbench workbench, String cellId, SourceText text, boolean answered) {
+    static Outcome run(Workbench workbench, String cellId, SourceText text, Listener listener) {
+        return guarded(workbench, text, () -> workbench.run(cellId, text, listener));
+    }
+
+    static Outcome define(Workbench workbench, String cellId, SourceText text) {
+        return guarded(workbench, text, () -> workbench.define(cellId, text));
+    }
+
+    private static Outcome guarded(Workbench workbench, SourceText text, Supplier<Outcome> run) {
         try {
-            return answered ? workbench.run(cellId, text) : workbench.define(cellId, text);
+            return run.get();
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             return new Outcome(workbench, List.of(diagnostic(text.name(), failure)), List.of());
         }

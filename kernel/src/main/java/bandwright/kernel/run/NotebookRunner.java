@@ -56,13 +56,22 @@ public final class NotebookRunner {
         number++;
         progress.started(number, total);
         SourceText text = new SourceText(notebook.cellName(number), cell.source());
-        Outcome outcome =
-                JavaCell.is(text) ? JavaCell.notYet(workbench, text) : Guard.run(workbench, cell.id(), text, answered);
+        Outcome outcome = outcome(cell, text);
         workbench = outcome.workbench();
         CellRun run = new CellRun(cell, number, state(outcome), outcome.diagnostics(), outcome.answers());
         results.put(cell.id(), new CellResult(number, Displays.outputs(run.diagnostics(), run.answers())));
         progress.finished(number, total, run.state());
         return run;
+    }
+
+    private Outcome outcome(NotebookCell cell, SourceText text) {
+        if (JavaCell.is(text)) {
+            return JavaCell.notYet(workbench, text);
+        }
+        int running = number;
+        return answered
+                ? Guard.run(workbench, cell.id(), text, (done, of) -> progress.working(running, total, done, of))
+                : Guard.define(workbench, cell.id(), text);
     }
 
     private static CellState state(Outcome outcome) {

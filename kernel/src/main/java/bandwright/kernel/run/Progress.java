@@ -14,6 +14,14 @@ public interface Progress {
      */
     default void started(int number, int total) {}
 
+    /**
+     * While a cell works through variants.
+     *
+     * @param done how many of them are worked out
+     * @param of how many there are
+     */
+    default void working(int number, int total, int done, int of) {}
+
     /** After a cell. */
     default void finished(int number, int total, CellState state) {}
 }

@@ -19,9 +19,11 @@ class BarProgressTest {
         bar.started(1, 2);
         bar.finished(1, 2, CellState.ERROR);
         bar.started(2, 2);
+        bar.working(2, 2, 40, 100);
         bar.finished(2, 2, CellState.DONE);
 
-        assertThat(screen.toString()).contains("[============            ] cell 2 of 2");
+        assertThat(screen.toString())
+                .contains("[============            ] cell 2 of 2", "] cell 2 of 2: 40 of 100 variants");
         assertThat(seen(screen.toString())).isEqualTo("cell 1 of 2: error\n2 cells run\n");
     }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 
 import bandwright.dsl.Answer;
 import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.view.Table;
 import bandwright.kernel.Samples;
 import bandwright.kernel.notebook.Output;
 
@@ -35,6 +36,29 @@ class DisplaysTest {
                 .containsEntry("text/html", Samples.table().html())
                 .containsEntry("text/plain", Samples.table().plainText())
                 .hasSize(2);
+    }
+
+    @Test
+    void variants_show_their_first_rows_and_have_all_as_csv() {
+        Table all = new Table(
+                "Variants", Samples.table().columns(), List.of(List.of("a", "1"), List.of("b", "2")), List.of());
+        Table first = new Table("Variants", all.columns(), all.rows().subList(0, 1), List.of("Shown is the first."));
+
+        assertThat(Displays.display(new Answer.Varied(all, first, null)).data())
+                .containsEntry("text/html", first.html())
+                .containsEntry("text/csv", "part,weight (g)\na,1\nb,2\n")
+                .containsEntry("text/plain", first.plainText())
+                .hasSize(3);
+    }
+
+    @Test
+    void a_file_too_long_for_a_notebook_stays_out_of_it() {
+        Table all = new Table(
+                "Variants", Samples.table().columns(), List.of(List.of("a".repeat(1_000_000), "1")), List.of());
+
+        assertThat(Displays.display(new Answer.Varied(all, Samples.table(), null))
+                        .data())
+                .containsOnlyKeys("text/html", "text/plain");
     }
 
     @Test

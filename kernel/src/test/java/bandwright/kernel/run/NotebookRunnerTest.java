@@ -7,8 +7,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 import bandwright.kernel.Samples;
+import bandwright.kernel.display.Displays;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookReader;
+import bandwright.kernel.notebook.Output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -86,6 +88,29 @@ class NotebookRunnerTest {
     }
 
     @Test
+    void variants_become_a_table_and_a_chart_each_in_an_output_of_its_own() {
+        List<String> heard = new ArrayList<>();
+        Notebook notebook = notebook(
+                Samples.code("a", Samples.RING.strip() + "\nvary a from 3 mm to 4 mm step 0.5 mm { weight(shank) }"));
+
+        NotebookRun run = NotebookRunner.run(notebook, listener(heard));
+
+        assertThat(run.verdict()).isEqualTo(Verdict.GOOD);
+        assertThat(heard).contains("1: 3 of 3");
+        List<Output.Display> outputs =
+                Displays.outputs(
+                                run.cells().get(0).diagnostics(),
+                                run.cells().get(0).answers())
+                        .stream()
+                        .map(Output.Display.class::cast)
+                        .toList();
+        assertThat(outputs).hasSize(2);
+        assertThat(outputs.get(0).data()).containsOnlyKeys("text/html", "text/csv", "text/plain");
+        assertThat(outputs.get(1).data()).containsOnlyKeys("image/svg+xml", "image/png", "text/plain");
+        assertThat(run.executed().json()).contains("Variants of a", "weight(shank) (g)");
+    }
+
+    @Test
     void an_error_weighs_more_than_a_failed_requirement() {
         assertThat(Verdict.of(Samples.report(true))).isEqualTo(Verdict.GOOD);
         assertThat(Verdict.of(Samples.report(false))).isEqualTo(Verdict.REQUIRE_FAILED);
@@ -101,6 +126,11 @@ class NotebookRunnerTest {
             @Override
             public void started(int number, int total) {
                 heard.add("start " + number + " of " + total);
+            }
+
+            @Override
+            public void working(int number, int total, int done, int of) {
+                heard.add(number + ": " + done + " of " + of);
             }
 
             @Override

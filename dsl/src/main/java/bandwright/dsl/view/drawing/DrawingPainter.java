@@ -64,25 +64,37 @@ public final class DrawingPainter {
         }
     }
 
-    /** The pieces of a dashed line; a line with corners is left whole. */
+    /** The pieces of a dashed line; dashes run on round its corners. */
     private static List<List<Point>> dashes(Mark.Stroke stroke) {
         List<Double> lengths = stroke.dash().lengthsMm();
-        if (lengths.isEmpty() || stroke.points().size() != 2) {
+        if (lengths.isEmpty()) {
             return List.of(stroke.points());
         }
-        Point from = stroke.points().get(0);
-        Point to = stroke.points().get(1);
-        double length = from.distanceTo(to);
-        double dx = (to.x() - from.x()) / length;
-        double dy = (to.y() - from.y()) / length;
         List<List<Point>> runs = new ArrayList<>();
-        double at = 0;
-        for (int i = 0; at < length; i++) {
-            double next = Math.min(length, at + lengths.get(i % lengths.size()));
-            if (i % 2 == 0) {
-                runs.add(List.of(from.plus(at * dx, at * dy), from.plus(next * dx, next * dy)));
+        int dash = 0;
+        double left = lengths.get(0);
+        List<Point> run = new ArrayList<>(List.of(stroke.points().get(0)));
+        for (int i = 0; i + 1 < stroke.points().size(); i++) {
+            Point from = stroke.points().get(i);
+            Point to = stroke.points().get(i + 1);
+            double length = from.distanceTo(to);
+            double at = 0;
+            while (length - at > left) {
+                at += left;
+                Point turn = from.plus((to.x() - from.x()) * at / length, (to.y() - from.y()) * at / length);
+                run.add(turn);
+                if (dash % 2 == 0) {
+                    runs.add(run);
+                }
+                run = new ArrayList<>(List.of(turn));
+                dash++;
+                left = lengths.get(dash % lengths.size());
             }
-            at = next;
+            left -= length - at;
+            run.add(to);
+        }
+        if (dash % 2 == 0) {
+            runs.add(run);
         }
         return runs;
     }

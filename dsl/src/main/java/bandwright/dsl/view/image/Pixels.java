@@ -50,6 +50,13 @@ public final class Pixels {
         return Srgb.linear(below & 255) * (1 - cover) + Srgb.linear(above & 255) * cover;
     }
 
+    /** Lays another picture over this one, its top left corner there; it must fit. */
+    public void put(Pixels other, int left, int top) {
+        for (int y = 0; y < other.height; y++) {
+            System.arraycopy(other.colours, y * other.width, colours, (top + y) * width + left, other.width);
+        }
+    }
+
     /** The picture as a PNG file. */
     public Picture toPicture(String alternativeText) {
         return new Picture(width, height, PngWriter.write(this), alternativeText);

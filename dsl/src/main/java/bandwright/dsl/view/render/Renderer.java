@@ -37,10 +37,15 @@ public final class Renderer {
 
     /** A picture with a scale bar, as a PNG file. */
     public Picture picture(Camera camera, int width, int height, String alternativeText) {
+        return measured(camera, width, height).toPicture(alternativeText);
+    }
+
+    /** The picture with a scale bar. */
+    public Pixels measured(Camera camera, int width, int height) {
         Viewpoint viewpoint = new Viewpoint(camera, scene.soup(), width, height);
         Pixels pixels = pixels(viewpoint, width, height);
         ScaleBar.draw(pixels, viewpoint.pixelsPerMm());
-        return pixels.toPicture(alternativeText);
+        return pixels;
     }
 
     /** The picture without the scale bar. */

@@ -33,6 +33,9 @@ final class AnswerHtml {
         if (answer instanceof Answer.Explained explained) {
             return "<div class=\"explained\">\n" + explained.explanation().html() + "</div>\n";
         }
+        if (answer instanceof Answer.Varied varied) {
+            return TableHtml.of(varied.shown());
+        }
         if (answer instanceof Answer.Required required) {
             String state = required.requirement().passed() ? "passed" : "failed";
             return "<p class=\"" + state + "\">" + Html.escape(answer.plainText()) + "</p>\n";

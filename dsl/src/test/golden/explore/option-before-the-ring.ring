@@ -1,0 +1,3 @@
+breadth = 4 mm
+
+option "wide" { breadth = 6 mm }
