@@ -28,8 +28,9 @@ record Feature(List<Point> line, List<Integer> surfaces, int facets, List<Axis> 
      * @param radius of the girdle's centre from the finger's axis
      * @param out part of the axis away from the finger
      * @param alongFinger part of the axis along the finger
+     * @param around part of the axis round the ring
      */
-    record Axis(double angle, double radius, double across, double out, double alongFinger) {}
+    record Axis(double angle, double radius, double across, double out, double alongFinger, double around) {}
 
     /** The largest distance from the axis, mm. */
     double reach() {
@@ -51,6 +52,14 @@ record Feature(List<Point> line, List<Integer> surfaces, int facets, List<Axis> 
         double[] origin = {axis.radius * cos, axis.radius * sin, axis.across};
         double[] direction = {axis.out * cos, axis.out * sin, axis.alongFinger};
         double[] side = {-axis.alongFinger * cos, -axis.alongFinger * sin, axis.out};
+        if (axis.around != 0) {
+            direction[0] -= axis.around * sin;
+            direction[1] += axis.around * cos;
+            double size = Math.sqrt(1 - axis.around * axis.around);
+            for (int k = 0; k < 3; k++) {
+                side[k] /= size;
+            }
+        }
         int[] numbers = surfaces.stream().mapToInt(Integer::intValue).toArray();
         return Turning.turn(line, numbers, facets, new Turning.Frame(origin, direction, side));
     }

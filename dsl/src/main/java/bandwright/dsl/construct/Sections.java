@@ -10,15 +10,12 @@ import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 
-import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.plane.RegionBoolean;
-import bandwright.dsl.material.Metal;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
-import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Groove;
 
 /**
@@ -32,15 +29,20 @@ public final class Sections {
     private final List<Groove> keeping = new ArrayList<>();
     private final Map<String, List<String>> partedOff = new LinkedHashMap<>();
 
-    private Sections() {}
+    private final Map<String, Stations> stations = new LinkedHashMap<>();
+    private final Workshop workshop;
+
+    private Sections(Workshop workshop) {
+        this.workshop = workshop;
+    }
 
     /** The collars and pieces that were parted off a part. */
     List<String> offcuts(String part) {
         return partedOff.getOrDefault(part, List.of());
     }
 
-    public static Sections of(Design design) {
-        Sections sections = new Sections();
+    static Sections of(Design design, Workshop workshop) {
+        Sections sections = new Sections(workshop);
         for (Band band : design.bands()) {
             sections.add(band);
         }
@@ -86,21 +88,53 @@ public final class Sections {
     }
 
     private void add(Band band) {
-        if (!band.isEven()) {
-            throw new Fault(Diagnostic.error("not-yet", band.place())
-                    .with("a band that changes on its way round")
-                    .build());
-        }
         bands.put(band.name(), band);
-        parts.put(band.name(), new PartSection(band.name(), band, band.metal(), metal(band)));
+        if (band.isEven()) {
+            Region metal = metal(band);
+            parts.put(
+                    band.name(),
+                    PartSection.turned(
+                            band.name(),
+                            band,
+                            band.metal(),
+                            metal,
+                            List.of(new PartSection.Maker(band.name(), metal))));
+        } else {
+            Stations changing = Stations.of(band);
+            stations.put(band.name(), changing);
+            parts.put(
+                    band.name(),
+                    PartSection.carved(band.name(), band, band.metal(), changing.solid(workshop.surfaces())));
+        }
+    }
+
+    /** The cross-section of a band at an angle in radians, y from the finger. */
+    Outline outline(Band band, double angle) {
+        Stations changing = stations.get(band.name());
+        return changing == null ? band.stations().get(0).section().outline() : changing.outline(angle);
+    }
+
+    private GrooveTools tools(Groove groove, Band band) {
+        return new GrooveTools(groove, band, angle -> outline(band, angle), workshop.surfaces());
+    }
+
+    /** Whether plane sections alone tell what a groove does. */
+    private boolean isTurned(Groove groove) {
+        return groove.around().isFull()
+                && groove.from().stream()
+                        .flatMap(name -> piecesOf(name).stream())
+                        .map(parts::get)
+                        .allMatch(part -> part == null || part.isTurned());
     }
 
     private void cut(Groove groove) {
-        if (!groove.around().isFull()) {
-            throw GrooveFaults.notYet(groove, "a groove that takes only part of the round");
-        }
         refuseSecondClaim(groove);
+        if (!isTurned(groove)) {
+            new Carving(groove).cut();
+            return;
+        }
         Region keptMetal = Region.EMPTY;
+        List<PartSection.Maker> makers = new ArrayList<>();
         Band band = null;
         for (String name : groove.from()) {
             boolean taken = false;
@@ -113,8 +147,10 @@ public final class Sections {
                 GrooveShape shape = GrooveShape.of(groove, part.band());
                 if (!RegionBoolean.intersection(part.region(), shape.tool()).isEmpty()) {
                     taken = true;
-                    refuseWithoutWalls(groove, shape, part);
+                    refuseWithoutWalls(groove, part, part.region().bounds());
                     keptMetal = RegionBoolean.union(keptMetal, RegionBoolean.intersection(part.region(), shape.kept()));
+                    makers.addAll(part.makers());
+                    makers.add(new PartSection.Maker(groove.name(), shape.kept()));
                     leave(groove, part, shape);
                 }
             }
@@ -127,7 +163,7 @@ public final class Sections {
             if (keptMetal.isEmpty()) {
                 throw GrooveFaults.leavesNothing(groove, keep.part());
             }
-            parts.put(keep.part(), new PartSection(keep.part(), band, keep.metal(), keptMetal));
+            parts.put(keep.part(), PartSection.turned(keep.part(), band, keep.metal(), keptMetal, makers));
         }
     }
 
@@ -139,9 +175,9 @@ public final class Sections {
     }
 
     /** A square groove as wide as its part would only make the part thinner. */
-    private static void refuseWithoutWalls(Groove groove, GrooveShape shape, PartSection part) {
-        Bounds metal = part.region().bounds();
-        boolean walls = shape.leftAcross() > metal.minX() || shape.rightAcross() < metal.maxX();
+    private static void refuseWithoutWalls(Groove groove, PartSection part, Bounds metal) {
+        double half = groove.widthMm() / 2;
+        boolean walls = groove.acrossMm() - half > metal.minX() || groove.acrossMm() + half < metal.maxX();
         boolean all = groove.depthMm().isEmpty() || groove.keep().isPresent();
         if (!walls && !all) {
             throw GrooveFaults.withoutWalls(groove, part.name(), metal.width());
@@ -163,6 +199,12 @@ public final class Sections {
                 if (band == null || !other.from().contains(name)) {
                     continue;
                 }
+                if (!band.isEven()
+                        || !groove.around().isFull()
+                        || !other.around().isFull()) {
+                    refuseSecondClaim(groove, other, band);
+                    continue;
+                }
                 Region metal = RegionBoolean.intersection(
                         metal(band), GrooveShape.of(groove, band).tool());
                 if (!RegionBoolean.intersection(
@@ -175,12 +217,32 @@ public final class Sections {
         keeping.add(groove);
     }
 
+    private void refuseSecondClaim(Groove groove, Groove other, Band band) {
+        Stations changing = stations.get(band.name());
+        Solid whole = changing == null
+                ? solid(PartSection.turned(band.name(), band, band.metal(), metal(band), List.of()))
+                : changing.solid(workshop.surfaces());
+        Solid first = new Solid.Taken(whole, tools(groove, band).tool());
+        Solid both = new Solid.Taken(first, tools(other, band).tool());
+        if (workshop.carved(both).volumeMm3() > Carved.SPECK_MM3) {
+            throw GrooveFaults.keptTwice(groove, other.name());
+        }
+    }
+
+    private Solid solid(PartSection part) {
+        return part.carved()
+                .orElseGet(() -> new Solid.Turned(
+                        part.region(),
+                        List.copyOf(Faces.of(part, workshop.surfaces()).values())));
+    }
+
     private static Region metal(Band band) {
         Outline outline = band.stations().get(0).section().outline();
         return Region.of(outline.translated(0, band.finger().innerRadiusMm()));
     }
 
-    private void leave(Groove groove, PartSection part, GrooveShape shape) {
+    private void leave(Groove groove, PartSection before, GrooveShape shape) {
+        PartSection part = before.madeBy(groove.name(), shape.tool());
         Region rest = RegionBoolean.difference(part.region(), shape.tool());
         if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
             // Beyond every ring; the language takes no length above a metre.
@@ -193,7 +255,8 @@ public final class Sections {
             if (collar.isEmpty()) {
                 throw GrooveFaults.leavesNothing(groove, from.collar());
             }
-            parts.put(from.collar(), new PartSection(from.collar(), part.band(), part.metal(), collar));
+            part = part.madeBy(groove.name(), side);
+            add(from.collar(), part, collar);
             partOff(part.name(), from.collar());
             rest = RegionBoolean.difference(rest, side);
         }
@@ -215,11 +278,97 @@ public final class Sections {
         parts.remove(part.name());
         for (int i = 0; i < pieces; i++) {
             partOff(part.name(), groove.leaving().get(i));
-            add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))), part.metal());
+            add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))));
         }
     }
 
-    private void add(String name, PartSection from, Region region, Metal metal) {
-        parts.put(name, new PartSection(name, from.band(), metal, region));
+    private void add(String name, PartSection from, Region region) {
+        parts.put(name, PartSection.turned(name, from.band(), from.metal(), region, from.makers()));
+    }
+
+    /** A groove whose result no plane section tells: cut as a body. */
+    private final class Carving {
+        private final Groove groove;
+        private final List<Solid> kept = new ArrayList<>();
+
+        Carving(Groove groove) {
+            this.groove = groove;
+        }
+
+        void cut() {
+            Band band = null;
+            for (String name : groove.from()) {
+                boolean taken = false;
+                for (String piece : piecesOf(name)) {
+                    PartSection part = parts.get(piece);
+                    if (part != null) {
+                        band = part.band();
+                        taken |= cut(part);
+                    }
+                }
+                if (!taken) {
+                    throw GrooveFaults.misses(groove, name);
+                }
+            }
+            if (groove.keep().isPresent() && band != null) {
+                Groove.Keep keep = groove.keep().get();
+                kept.removeIf(solid -> workshop.carved(solid).volumeMm3() < Carved.SPECK_MM3);
+                if (kept.isEmpty()) {
+                    throw GrooveFaults.leavesNothing(groove, keep.part());
+                }
+                Solid whole = kept.size() == 1 ? kept.get(0) : new Solid.Joined(kept);
+                parts.put(keep.part(), PartSection.carved(keep.part(), band, keep.metal(), whole));
+            }
+        }
+
+        private boolean cut(PartSection part) {
+            GrooveTools tools = tools(groove, part.band());
+            Solid body = solid(part);
+            Solid rest = new Solid.Less(body, tools.tool());
+            Carved whole = workshop.carved(body);
+            if (whole.volumeMm3() - workshop.carved(rest).volumeMm3() < Carved.SPECK_MM3) {
+                return false;
+            }
+            if (groove.around().isFull()) {
+                refuseWithoutWalls(groove, part, whole.bounds());
+            }
+            if (groove.keep().isPresent()) {
+                tools.kept().ifPresent(tool -> kept.add(new Solid.Taken(body, tool)));
+            }
+            leave(part, rest, tools);
+            return true;
+        }
+
+        private void leave(PartSection part, Solid less, GrooveTools tools) {
+            Solid rest = less;
+            if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
+                Solid.Tool side = tools.side(from.fingertip());
+                Solid collar = new Solid.Taken(rest, side);
+                if (workshop.carved(collar).volumeMm3() < Carved.SPECK_MM3) {
+                    throw GrooveFaults.leavesNothing(groove, from.collar());
+                }
+                parts.put(from.collar(), PartSection.carved(from.collar(), part.band(), part.metal(), collar));
+                partOff(part.name(), from.collar());
+                rest = new Solid.Less(rest, side);
+            }
+            int pieces = workshop.carved(rest).shells().size();
+            if (pieces == 0) {
+                throw GrooveFaults.leavesNothing(groove, part.name());
+            }
+            if (pieces != Math.max(1, groove.leaving().size())) {
+                throw GrooveFaults.partsBody(
+                        groove, part.name(), pieces, groove.leaving().size());
+            }
+            if (groove.leaving().isEmpty()) {
+                parts.put(part.name(), PartSection.carved(part.name(), part.band(), part.metal(), rest));
+                return;
+            }
+            parts.remove(part.name());
+            for (int i = 0; i < pieces; i++) {
+                String name = groove.leaving().get(i);
+                partOff(part.name(), name);
+                parts.put(name, PartSection.carved(name, part.band(), part.metal(), new Solid.Piece(rest, i)));
+            }
+        }
     }
 }
