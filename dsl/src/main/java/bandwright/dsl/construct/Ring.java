@@ -175,15 +175,23 @@ public final class Ring {
         for (double angle : angles) {
             Bounds box = Bounds.NONE;
             for (PartSection part : looked) {
-                Region here = part.carved()
-                        .map(solid -> HalfPlaneSlice.of(workshop.carved(solid).mesh(), angle))
-                        .orElse(part.region());
-                box = box.with(here.bounds());
+                box = box.with(section(part, angle).bounds());
             }
             width = Math.max(width, box.width());
             height = Math.max(height, box.height());
         }
         return new Extent(width, height);
+    }
+
+    private Region section(PartSection part, double angle) {
+        if (part.carved().isEmpty()) {
+            return part.region();
+        }
+        Solid solid = part.carved().get();
+        return solid instanceof Solid.Lofted
+                ? Region.of(outline(part.band(), angle)
+                        .translated(0, part.band().finger().innerRadiusMm()))
+                : HalfPlaneSlice.of(workshop.carved(solid).mesh(), angle);
     }
 
     /** Width along the finger and height away from it, mm. */
