@@ -1,3 +1,3 @@
-profile left = outline { start (-2 mm, 0 mm)  line to (2 mm, 0 mm)  line to (2 mm, 0.4 mm)  line to (-1.6 mm, 0.4 mm)  line to (-1.6 mm, 3 mm)  line to (-2 mm, 3 mm) }
-profile right = outline { start (-2 mm, 0 mm)  line to (2 mm, 0 mm)  line to (2 mm, 3 mm)  line to (1.6 mm, 3 mm)  line to (1.6 mm, 0.4 mm)  line to (-2 mm, 0.4 mm) }
-band shank { finger ISO 57  profile left at 0 deg, right at 180 deg  metal silver-925 }
+profile hook = outline { start (-2 mm, 0 mm)  line to (2 mm, 0 mm)  line to (2 mm, 0.5 mm)  line to (-1.7 mm, 0.5 mm)  line to (-1.7 mm, 2 mm)  line to (1.5 mm, 2 mm)  line to (1.5 mm, 2.5 mm)  line to (-2 mm, 2.5 mm) }
+profile eye = outline { start (-2 mm, 0 mm)  line to (2 mm, 0 mm)  line to (2 mm, 2.5 mm)  line to (-1.5 mm, 2.5 mm)  line to (-1.5 mm, 2 mm)  line to (1.7 mm, 2 mm)  line to (1.7 mm, 0.5 mm)  line to (-2 mm, 0.5 mm) }
+band shank { finger ISO 57  profile hook at 0 deg, eye at 180 deg  metal silver-925 }

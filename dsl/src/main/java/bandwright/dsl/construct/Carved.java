@@ -81,7 +81,7 @@ record Carved(Mesh mesh, double volumeMm3, List<Mesh> shells) {
         return bounds(mesh);
     }
 
-    private static Bounds bounds(Mesh mesh) {
+    static Bounds bounds(Mesh mesh) {
         Bounds bounds = Bounds.NONE;
         for (int v = 0; v < mesh.vertexCount(); v++) {
             double out = Math.sqrt(mesh.x(v) * mesh.x(v) + mesh.y(v) * mesh.y(v));

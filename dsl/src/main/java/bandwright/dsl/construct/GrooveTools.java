@@ -74,6 +74,7 @@ final class GrooveTools {
         if (slices.isEmpty()) {
             return Optional.empty();
         }
+        refuseTooDeep(slices);
         boolean profiled = groove.floor().isPresent() && groove.depthMm().isPresent() && !groove.inside();
         Loft square = loft(slices, fit);
         if (!profiled) {
@@ -164,12 +165,19 @@ final class GrooveTools {
                 .orElseThrow(() -> GrooveFaults.misses(groove, groove.from().get(0)));
     }
 
+    private void refuseTooDeep(List<Slice> slices) {
+        double thinnest = slices.stream()
+                .mapToDouble(slice -> surface(slice.angle).height())
+                .min()
+                .orElse(0);
+        if (!groove.inside() && groove.depthMm().orElse(0) >= thinnest) {
+            throw GrooveFaults.tooDeep(groove, band, thinnest);
+        }
+    }
+
     private double floor(double angle) {
         double height = surface(angle).height();
         double depth = groove.depthMm().orElse(0);
-        if (!groove.inside() && depth >= height) {
-            throw GrooveFaults.tooDeep(groove, band, height);
-        }
         return inner + (groove.inside() ? height + depth : height - depth);
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -18,9 +19,11 @@ import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.geometry.solid.MeshMeasures;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
@@ -49,6 +52,11 @@ public final class Ring {
 
     public Design design() {
         return design;
+    }
+
+    /** What the numbers of faces mean. */
+    public Surfaces surfaces() {
+        return surfaces;
     }
 
     public Collection<PartSection> sections() {
@@ -93,16 +101,20 @@ public final class Ring {
     }
 
     /** All that is needed to make a part's body, gathered so that making it touches nothing shared but the workshop. */
-    private record Work(Workshop workshop, PartSection section, Workshop.Recipe recipe, int end) {
+    private record Work(Workshop workshop, PartSection section, Workshop.Recipe recipe, int end, int seamFace) {
         Body body() {
             return new Body(section, workshop.shape(recipe, this::shape));
         }
 
         private Body.Shape shape() {
             BodyMaker maker = new BodyMaker(recipe, this::face, end);
-            return section.carved()
+            Body.Shape whole = section.carved()
                     .map(solid -> maker.carve(workshop.carved(solid)))
                     .orElseGet(maker::make);
+            if (recipe.seam().isEmpty()) {
+                return whole;
+            }
+            return whole.parted(mesh -> Halves.of(mesh, recipe.seam().getAsDouble(), seamFace));
         }
 
         private int face(Curve curve) {
@@ -127,14 +139,27 @@ public final class Ring {
                 rows.add(layout(prongs.row()));
             }
         }
+        OptionalDouble seam = seam(section.name());
         Workshop.Recipe recipe = new Workshop.Recipe(
                 section.region(),
                 section.carved(),
                 Faces.of(section, surfaces),
                 cuts,
                 additions,
-                Symmetry.folds(List.copyOf(rows)));
-        return new Work(workshop, section, recipe, surfaces.number("", "end"));
+                Symmetry.folds(List.copyOf(rows)),
+                seam);
+        int seamFace = seam.isPresent() ? surfaces.number(section.name(), "seam") : 0;
+        return new Work(workshop, section, recipe, surfaces.number("", "end"), seamFace);
+    }
+
+    /** Where a kept ring is parted into halves, radians. */
+    private OptionalDouble seam(String part) {
+        return design.grooves().stream()
+                .filter(groove -> groove.letIn().orElse(null) instanceof Groove.LetInHalves
+                        && groove.keep().stream().anyMatch(keep -> keep.part().equals(part)))
+                .mapToDouble(groove -> ((Groove.LetInHalves) groove.letIn().orElseThrow()).degrees())
+                .map(degrees -> degrees * (StrictMath.PI / 180))
+                .findFirst();
     }
 
     /** A collar or a piece is cut with the part that it came from. */
@@ -322,9 +347,14 @@ public final class Ring {
     /** How many separate bodies a part is meant to be, before seats and pins. */
     public int pieces(String part) {
         PartSection section = section(part);
-        return section.carved()
-                .map(solid -> workshop.carved(solid).shells().size())
-                .orElseGet(() -> section.region().pieces().size());
+        OptionalDouble seam = seam(part);
+        if (section.isTurned()) {
+            return section.region().pieces().size() * (seam.isPresent() ? 2 : 1);
+        }
+        Carved carved = workshop.carved(section.carved().orElseThrow());
+        return seam.isPresent()
+                ? MeshMeasures.shells(Halves.of(carved.mesh(), seam.getAsDouble(), 0))
+                : carved.shells().size();
     }
 
     /** Offset of the pins of a gap from their row's line, mm; gaps are counted as in the row's layout. */

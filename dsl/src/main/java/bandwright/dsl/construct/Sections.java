@@ -56,6 +56,14 @@ public final class Sections {
         return parts.values();
     }
 
+    void put(PartSection part) {
+        parts.put(part.name(), part);
+    }
+
+    void remove(PartSection part) {
+        parts.remove(part.name());
+    }
+
     public @Nullable PartSection find(String name) {
         return parts.get(name);
     }
@@ -114,7 +122,7 @@ public final class Sections {
         return changing == null ? band.stations().get(0).section().outline() : changing.outline(angle);
     }
 
-    private GrooveTools tools(Groove groove, Band band) {
+    GrooveTools tools(Groove groove, Band band) {
         return new GrooveTools(groove, band, angle -> outline(band, angle), workshop.surfaces());
     }
 
@@ -130,7 +138,7 @@ public final class Sections {
     private void cut(Groove groove) {
         refuseSecondClaim(groove);
         if (!isTurned(groove)) {
-            new Carving(groove).cut();
+            new Carving(groove, this, workshop).cut();
             return;
         }
         Region keptMetal = Region.EMPTY;
@@ -168,14 +176,14 @@ public final class Sections {
     }
 
     /** A part, and the collars and pieces that were parted off it; those a groove makes itself are not there yet. */
-    private List<String> piecesOf(String part) {
+    List<String> piecesOf(String part) {
         List<String> pieces = new ArrayList<>(List.of(part));
         pieces.addAll(partedOff.getOrDefault(part, List.of()));
         return pieces;
     }
 
     /** A square groove as wide as its part would only make the part thinner. */
-    private static void refuseWithoutWalls(Groove groove, PartSection part, Bounds metal) {
+    static void refuseWithoutWalls(Groove groove, PartSection part, Bounds metal) {
         double half = groove.widthMm() / 2;
         boolean walls = groove.acrossMm() - half > metal.minX() || groove.acrossMm() + half < metal.maxX();
         boolean all = groove.depthMm().isEmpty() || groove.keep().isPresent();
@@ -184,7 +192,7 @@ public final class Sections {
         }
     }
 
-    private void partOff(String from, String piece) {
+    void partOff(String from, String piece) {
         partedOff.computeIfAbsent(from, key -> new ArrayList<>()).add(piece);
     }
 
@@ -229,7 +237,7 @@ public final class Sections {
         }
     }
 
-    private Solid solid(PartSection part) {
+    Solid solid(PartSection part) {
         return part.carved()
                 .orElseGet(() -> new Solid.Turned(
                         part.region(),
@@ -284,91 +292,5 @@ public final class Sections {
 
     private void add(String name, PartSection from, Region region) {
         parts.put(name, PartSection.turned(name, from.band(), from.metal(), region, from.makers()));
-    }
-
-    /** A groove whose result no plane section tells: cut as a body. */
-    private final class Carving {
-        private final Groove groove;
-        private final List<Solid> kept = new ArrayList<>();
-
-        Carving(Groove groove) {
-            this.groove = groove;
-        }
-
-        void cut() {
-            Band band = null;
-            for (String name : groove.from()) {
-                boolean taken = false;
-                for (String piece : piecesOf(name)) {
-                    PartSection part = parts.get(piece);
-                    if (part != null) {
-                        band = part.band();
-                        taken |= cut(part);
-                    }
-                }
-                if (!taken) {
-                    throw GrooveFaults.misses(groove, name);
-                }
-            }
-            if (groove.keep().isPresent() && band != null) {
-                Groove.Keep keep = groove.keep().get();
-                kept.removeIf(solid -> workshop.carved(solid).volumeMm3() < Carved.SPECK_MM3);
-                if (kept.isEmpty()) {
-                    throw GrooveFaults.leavesNothing(groove, keep.part());
-                }
-                Solid whole = kept.size() == 1 ? kept.get(0) : new Solid.Joined(kept);
-                parts.put(keep.part(), PartSection.carved(keep.part(), band, keep.metal(), whole));
-            }
-        }
-
-        private boolean cut(PartSection part) {
-            GrooveTools tools = tools(groove, part.band());
-            Solid body = solid(part);
-            Solid rest = new Solid.Less(body, tools.tool());
-            Carved whole = workshop.carved(body);
-            if (whole.volumeMm3() - workshop.carved(rest).volumeMm3() < Carved.SPECK_MM3) {
-                return false;
-            }
-            if (groove.around().isFull()) {
-                refuseWithoutWalls(groove, part, whole.bounds());
-            }
-            if (groove.keep().isPresent()) {
-                tools.kept().ifPresent(tool -> kept.add(new Solid.Taken(body, tool)));
-            }
-            leave(part, rest, tools);
-            return true;
-        }
-
-        private void leave(PartSection part, Solid less, GrooveTools tools) {
-            Solid rest = less;
-            if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-                Solid.Tool side = tools.side(from.fingertip());
-                Solid collar = new Solid.Taken(rest, side);
-                if (workshop.carved(collar).volumeMm3() < Carved.SPECK_MM3) {
-                    throw GrooveFaults.leavesNothing(groove, from.collar());
-                }
-                parts.put(from.collar(), PartSection.carved(from.collar(), part.band(), part.metal(), collar));
-                partOff(part.name(), from.collar());
-                rest = new Solid.Less(rest, side);
-            }
-            int pieces = workshop.carved(rest).shells().size();
-            if (pieces == 0) {
-                throw GrooveFaults.leavesNothing(groove, part.name());
-            }
-            if (pieces != Math.max(1, groove.leaving().size())) {
-                throw GrooveFaults.partsBody(
-                        groove, part.name(), pieces, groove.leaving().size());
-            }
-            if (groove.leaving().isEmpty()) {
-                parts.put(part.name(), PartSection.carved(part.name(), part.band(), part.metal(), rest));
-                return;
-            }
-            parts.remove(part.name());
-            for (int i = 0; i < pieces; i++) {
-                String name = groove.leaving().get(i);
-                partOff(part.name(), name);
-                parts.put(name, PartSection.carved(name, part.band(), part.metal(), new Solid.Piece(rest, i)));
-            }
-        }
     }
 }

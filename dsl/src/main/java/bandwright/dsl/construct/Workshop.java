@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 import bandwright.dsl.geometry.plane.Curve;
@@ -27,6 +28,7 @@ public final class Workshop {
      *
      * @param section what is turned; empty for what is carved
      * @param faces the number of the surface that each curve of the section sweeps
+     * @param seam the angle, in radians, of the plane through the finger's axis that parts it into halves
      */
     record Recipe(
             Region section,
@@ -34,9 +36,10 @@ public final class Workshop {
             Map<Curve, Integer> faces,
             List<Feature> cuts,
             List<Feature> additions,
-            int folds) {
+            int folds,
+            OptionalDouble seam) {
         Recipe(Region section, List<Feature> cuts, List<Feature> additions, int folds) {
-            this(section, Optional.empty(), Map.of(), cuts, additions, folds);
+            this(section, Optional.empty(), Map.of(), cuts, additions, folds, OptionalDouble.empty());
         }
     }
 

@@ -50,11 +50,13 @@ public final class RingSection {
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
                 PartSection section = body.section();
+                Region cut = cut(body);
+                if (cut.isEmpty()) {
+                    // A part that takes only some of the round is not met everywhere.
+                    continue;
+                }
                 drawn.add(new Section.Part(
-                        body.name(),
-                        section.metal().name(),
-                        section.metal().picture(),
-                        cut(body).translated(0, -inner)));
+                        body.name(), section.metal().name(), section.metal().picture(), cut.translated(0, -inner)));
             }
         }
         String angle = QuantityFormat.format(Quantity.degrees(degrees));
