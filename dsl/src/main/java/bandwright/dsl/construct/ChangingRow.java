@@ -135,8 +135,11 @@ final class ChangingRow {
         return angles;
     }
 
-    /** The angle of the next stone that leaves a gap in every line. */
+    /** The angle of the next stone that leaves a gap in every line; beyond the ring if not even the opposite one does. */
     private double next(double angle, double gap) {
+        if (gap(angle, angle + StrictMath.PI) < gap) {
+            return angle + 2 * TURN;
+        }
         double low = angle;
         double high = angle + StrictMath.PI;
         for (int i = 0; i < HALVINGS; i++) {
