@@ -21,7 +21,7 @@ final class Faces {
     static Map<Curve, Integer> of(PartSection section, Surfaces surfaces) {
         Map<Curve, Integer> numbers = new LinkedHashMap<>();
         for (Region.Piece piece : section.region().pieces()) {
-            for (Outline outline : Solid.outlines(piece)) {
+            for (Outline outline : piece.outlines()) {
                 for (Curve curve : outline.curves()) {
                     String face = "face " + (numbers.size() + 1) + " of " + section.name();
                     numbers.put(curve, surfaces.number(maker(section, curve), face));
@@ -36,7 +36,7 @@ final class Faces {
         List<PartSection.Maker> makers = section.makers();
         for (int i = makers.size() - 1; i >= 0; i--) {
             if (makers.get(i).outline().pieces().stream()
-                    .flatMap(piece -> Solid.outlines(piece).stream())
+                    .flatMap(piece -> piece.outlines().stream())
                     .flatMap(outline -> outline.curves().stream())
                     .anyMatch(whole -> lies(curve, whole))) {
                 return makers.get(i).definition();

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 import bandwright.dsl.geometry.operation.Loft;
+import bandwright.dsl.geometry.plane.Arc;
+import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.model.Band;
@@ -18,7 +20,8 @@ import bandwright.dsl.model.Groove;
  * in the surface unrolled at the groove's middle, within the arc.
  */
 final class GrooveTools {
-    private static final double STEP = 2 * StrictMath.PI / 320;
+    /** A facet round the ring, radians. */
+    private static final double STEP = 2 * StrictMath.PI / BodyMaker.FACETS;
 
     /** How far tools reach beyond every surface, mm. */
     private static final double BEYOND_MM = 2;
@@ -44,7 +47,7 @@ final class GrooveTools {
         double width = 0;
         boolean reaches = false;
         for (Band.Station station : band.stations()) {
-            var box = station.section().outline().bounds();
+            Bounds box = station.section().outline().bounds();
             height = Math.max(height, box.maxY());
             width = Math.max(width, Math.max(box.maxX(), -box.minX()));
             reaches |= groove.acrossMm() >= box.minX() && groove.acrossMm() <= box.maxX();
@@ -159,7 +162,7 @@ final class GrooveTools {
     /** The surface from which the depth counts; where a narrow place of the band does not reach the groove's middle, at its edge. */
     private SurfaceLine surface(double angle) {
         Outline here = outline.apply(angle);
-        var box = here.bounds();
+        Bounds box = here.bounds();
         double across = Math.max(box.minX() + 1e-6, Math.min(box.maxX() - 1e-6, groove.acrossMm()));
         return (groove.inside() ? SurfaceLine.inner(here, across) : SurfaceLine.outer(here, across))
                 .orElseThrow(() -> GrooveFaults.misses(groove, groove.from().get(0)));
@@ -188,7 +191,7 @@ final class GrooveTools {
         double half = groove.widthMm() / 2 - fit;
         List<Slice> slices = new ArrayList<>();
         if (groove.around().isFull()) {
-            for (int i = 0; i < 320; i++) {
+            for (int i = 0; i < BodyMaker.FACETS; i++) {
                 slices.add(new Slice((i + 0.5) * STEP, half));
             }
             return slices;
@@ -221,8 +224,7 @@ final class GrooveTools {
 
     /** Corners of a half-round between its foot and its tip, where a chord stands across: as chords that keep its area. */
     private static List<Point> halfRound(double radius) {
-        var arc = bandwright.dsl.geometry.plane.Arc.around(
-                new Point(0, 0), new Point(0, radius), new Point(0, -radius), false);
+        Arc arc = Arc.around(new Point(0, 0), new Point(0, radius), new Point(0, -radius), false);
         List<Point> points = new ArrayList<>();
         int chords = 25;
         arc.divide(chords, points::add);

@@ -3,7 +3,6 @@ package bandwright.dsl.construct;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 import bandwright.dsl.geometry.operation.Loft;
 import bandwright.dsl.geometry.operation.SolidBoolean;
@@ -27,7 +26,7 @@ sealed interface Solid {
         int face(Curve curve) {
             int at = 0;
             for (Region.Piece piece : region.pieces()) {
-                for (Outline outline : outlines(piece)) {
+                for (Outline outline : piece.outlines()) {
                     for (Curve own : outline.curves()) {
                         if (own.equals(curve)) {
                             return faces.get(at);
@@ -76,9 +75,5 @@ sealed interface Solid {
                     .filter(reach -> within.isEmpty()
                             || Reach.of(within.get(), radians, across).isPresent());
         }
-    }
-
-    static List<Outline> outlines(Region.Piece piece) {
-        return Stream.concat(Stream.of(piece.outer()), piece.holes().stream()).toList();
     }
 }

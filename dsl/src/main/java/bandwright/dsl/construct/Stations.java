@@ -24,9 +24,6 @@ import bandwright.dsl.model.Fault;
 final class Stations {
     private static final double TURN = 2 * StrictMath.PI;
 
-    /** Facets round the ring. */
-    private static final int FACETS = 320;
-
     private final Band band;
     private final List<List<Point>> polygons = new ArrayList<>();
     private final List<Integer> curveOf = new ArrayList<>();
@@ -132,8 +129,8 @@ final class Stations {
     Solid solid(Surfaces surfaces) {
         double inner = band.finger().innerRadiusMm();
         List<Loft.Section> sections = new ArrayList<>();
-        for (int i = 0; i < FACETS; i++) {
-            double angle = (i + 0.5) * TURN / FACETS;
+        for (int i = 0; i < BodyMaker.FACETS; i++) {
+            double angle = (i + 0.5) * TURN / BodyMaker.FACETS;
             sections.add(new Loft.Section(
                     angle, points(angle).stream().map(p -> p.plus(0, inner)).toList()));
         }
