@@ -160,6 +160,10 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
 
     /** The outermost surface of the part itself at a place. */
     private Optional<SurfaceLine> surface(double across, double angle) {
+        if (across < metal.minX() || across > metal.maxX()) {
+            // Of a band that fell into pieces, another one's.
+            return Optional.empty();
+        }
         return part.carved()
                 .map(solid -> Reach.of(solid, angle, across))
                 .orElseGet(() -> Reach.of(part.region(), across))

@@ -21,14 +21,13 @@ import bandwright.dsl.model.Groove;
 /**
  * The cross-sections of all parts, grooves cut. Grooves that make parts (kept metal, collars, pieces) come first, so that what they
  * make is of the uncut metal; plain grooves then take from each part they name and from what was parted off it. So neither
- * the order of the text nor the names of grooves matter.
+ * the order of the text nor the names of grooves matter. What no plane section tells (bands that change, grooves on arcs) is left to {@link Carving}.
  */
 public final class Sections {
     private final Map<String, PartSection> parts = new LinkedHashMap<>();
     private final Map<String, Band> bands = new LinkedHashMap<>();
     private final List<Groove> keeping = new ArrayList<>();
     private final Map<String, List<String>> partedOff = new LinkedHashMap<>();
-
     private final Map<String, Stations> stations = new LinkedHashMap<>();
     private final Workshop workshop;
 

@@ -20,8 +20,8 @@ public final class Workshop {
     /** Enough for the variants that a notebook looks at together; a body is a megabyte or two. */
     private static final int REMEMBERED = 96;
 
-    /** Carved bodies are many megabytes with what they were carved from. */
-    private static final int CARVED_REMEMBERED = 48;
+    /** A carved body is some megabytes, with what it was carved from. */
+    private static final int CARVED_REMEMBERED = 24;
 
     /**
      * All that a body's shape depends on.

@@ -18,6 +18,7 @@ import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshMeasures;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -196,6 +197,11 @@ class AnyBandTest {
         assertThat(ring.body("low").volumeMm3()).isCloseTo(ring.body("high").volumeMm3(), withinPercentage(1e-6));
         assertThat(ring.body("low").volumeMm3()).isLessThan(whole / 2);
         assertThat(ring.body("low").mesh().z(0)).isNegative();
+        Ring beside = TextRing.of(CHANGING + """
+                cut slit from shank { width 0.5 mm  depth through  leaving low, high }
+                stone-row lights on low { stone round diamond 0.8 mm  around full  count 5  across 0.8 mm }
+                """);
+        assertThatThrownBy(() -> beside.layout("lights")).hasMessage("stone-beside-part");
     }
 
     @Test
