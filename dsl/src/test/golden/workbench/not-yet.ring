@@ -6,4 +6,5 @@ band shank {
   metal    silver-925
 }
 
-cut trough from shank { width 1 mm depth 1 mm around 120 deg }
+stone-row lights on shank { stone princess diamond 1.5 mm  around full  count 20  sink 0.25 mm }
+cut seats for lights from shank { hole 0.8 mm  clearance 0.01 mm }

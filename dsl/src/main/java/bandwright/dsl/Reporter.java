@@ -77,7 +77,7 @@ final class Reporter {
     private Report.PartLine part(Body body) {
         PartMeasures measures = new PartMeasures(ring.get(), body.name());
         int pieces = body.pieces();
-        int meant = body.section().region().pieces().size();
+        int meant = ring.get().pieces(body.name());
         if (pieces != meant) {
             troubles.add(Diagnostic.error("loose-pieces", body.section().band().place())
                     .with(body.name(), Integer.toString(pieces))

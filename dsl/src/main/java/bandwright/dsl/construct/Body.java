@@ -3,6 +3,7 @@ package bandwright.dsl.construct;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +50,7 @@ public record Body(PartSection section, Shape shape) {
         private final double volumeMm3;
         private final Mesh sample;
         private final Supplier<Mesh> maker;
+        private @Nullable Shape whole;
         private @Nullable Mesh mesh;
         private ThinnestWall.@Nullable Wall wall;
         private boolean wallKnown;
@@ -64,6 +66,13 @@ public record Body(PartSection section, Shape shape) {
             this.maker = maker;
         }
 
+        /** The same body parted by seams, which take no metal: its wall is that of the whole. */
+        Shape parted(UnaryOperator<Mesh> seams) {
+            Shape parted = new Shape(volumeMm3, sample, () -> seams.apply(mesh()));
+            parted.whole = this;
+            return parted;
+        }
+
         synchronized Mesh mesh() {
             if (mesh == null) {
                 mesh = maker.get();
@@ -72,6 +81,9 @@ public record Body(PartSection section, Shape shape) {
         }
 
         synchronized Optional<ThinnestWall.Wall> wall() {
+            if (whole != null) {
+                return whole.wall();
+            }
             if (!wallKnown) {
                 wall = ThinnestWall.of(sample.isEmpty() ? mesh() : sample, mesh())
                         .orElse(null);

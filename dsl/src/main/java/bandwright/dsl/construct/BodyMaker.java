@@ -19,14 +19,15 @@ import bandwright.dsl.geometry.solid.MeshMeasures;
  *   <li>Features that repeat n times round the ring, each a mirror image of itself: half a pitch tells all. A sector a little
  *       larger is swept, cut and added to, clipped by the two planes of symmetry, and copied; see {@link Wedge}.
  *   <li>Otherwise the whole ring is swept and every feature is cut and added.
+ *   <li>A part that is not turned has been carved already ({@link Carved}); every feature is cut from it and added to it.
  * </ol>
  */
 final class BodyMaker {
     /** How far chords leave the arcs of a cross-section, mm. */
-    private static final double CHORD_RISE_MM = 5e-4;
+    static final double CHORD_RISE_MM = 5e-4;
 
     /** Facets round the ring, at least. */
-    private static final int FACETS = 320;
+    static final int FACETS = 320;
 
     private final Workshop.Recipe recipe;
     private final Revolution revolution;
@@ -53,11 +54,24 @@ final class BodyMaker {
         }
         // No symmetry, or something that only touches a plane of it: the long way.
         Mesh whole = shape(revolution.ring(FACETS), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        return closed(exact + MeshMeasures.volume(whole) - flattened, whole);
+    }
+
+    /** A part that is not turned. */
+    Body.Shape carve(Carved base) {
+        if (recipe.cuts().isEmpty() && recipe.additions().isEmpty()) {
+            return closed(base.volumeMm3(), base.mesh());
+        }
+        Mesh whole = shape(base.mesh(), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        return closed(base.volumeMm3() + MeshMeasures.volume(whole) - MeshMeasures.volume(base.mesh()), whole);
+    }
+
+    private static Body.Shape closed(double volume, Mesh whole) {
         String fault = MeshMeasures.closednessFault(whole);
         if (!fault.isEmpty()) {
             throw new IllegalStateException("A body does not close: " + fault);
         }
-        return new Body.Shape(exact + MeshMeasures.volume(whole) - flattened, Mesh.EMPTY, () -> whole);
+        return new Body.Shape(volume, Mesh.EMPTY, () -> whole);
     }
 
     private Wedge wedge() {

@@ -30,8 +30,9 @@ record Feature(List<Point> line, List<Integer> surfaces, int facets, List<Axis> 
      * @param radius of the girdle's centre from the finger's axis
      * @param out part of the axis away from the finger
      * @param alongFinger part of the axis along the finger
+     * @param around part of the axis round the ring
      */
-    record Axis(double angle, double radius, double across, double out, double alongFinger) {}
+    record Axis(double angle, double radius, double across, double out, double alongFinger, double around) {}
 
     /** The largest distance from the axis, mm. */
     double reach() {
@@ -65,14 +66,30 @@ record Feature(List<Point> line, List<Integer> surfaces, int facets, List<Axis> 
     record Stand(Axis axis, double cos, double sin) {
         /** The point of the axis at a height above the girdle line. */
         Coordinate along(double height) {
-            double radius = axis.radius + height * axis.out;
-            return new Coordinate(radius * cos, radius * sin, axis.across + height * axis.alongFinger);
+            return new Coordinate(
+                    axis.radius * cos + height * directionX(),
+                    axis.radius * sin + height * directionY(),
+                    axis.across + height * axis.alongFinger);
+        }
+
+        private double directionX() {
+            return axis.out * cos - axis.around * sin;
+        }
+
+        private double directionY() {
+            return axis.out * sin + axis.around * cos;
         }
 
         Turning.Frame frame() {
             double[] origin = {axis.radius * cos, axis.radius * sin, axis.across};
-            double[] direction = {axis.out * cos, axis.out * sin, axis.alongFinger};
+            double[] direction = {directionX(), directionY(), axis.alongFinger};
             double[] side = {-axis.alongFinger * cos, -axis.alongFinger * sin, axis.out};
+            if (axis.around != 0) {
+                double size = Math.sqrt(1 - axis.around * axis.around);
+                for (int k = 0; k < 3; k++) {
+                    side[k] /= size;
+                }
+            }
             return new Turning.Frame(origin, direction, side);
         }
     }

@@ -11,30 +11,34 @@ final class GirdleDistance {
 
     private GirdleDistance() {}
 
-    static double between(StoneLayout layout, StoneLayout.Line first, StoneLayout.Line second) {
+    /** Between two lines of a row, by their numbers. */
+    static double between(StoneLayout layout, int first, int second) {
         double least = Double.POSITIVE_INFINITY;
         double radius = layout.row().size().meanMm() / 2;
-        // By symmetry of the row one stone tells all of a full one; on an arc lines may end at different places.
-        int stones = layout.full() ? 1 : layout.perLine();
+        int perLine = layout.perLine();
+        // By symmetry of the row one stone tells all of a full even one; on an arc lines may end at different places.
+        int stones = layout.full() && layout.even() ? 1 : perLine;
         for (int i = 0; i < stones; i++) {
-            double angle = first.firstRadians() + i * layout.stepRadians();
-            for (int j = 0; j < layout.perLine(); j++) {
-                double other = second.firstRadians() + j * layout.stepRadians();
-                if (Math.abs(StrictMath.sin((other - angle) / 2)) * first.girdleRadius() <= 4 * radius) {
-                    least = Math.min(least, between(first, angle, second, other, radius));
+            StoneLayout.Place one = layout.places().get(first * perLine + i);
+            for (int j = 0; j < perLine; j++) {
+                StoneLayout.Place other = layout.places().get(second * perLine + j);
+                if (Math.abs(StrictMath.sin((other.angle() - one.angle()) / 2))
+                                * one.line().girdleRadius()
+                        <= 4 * radius) {
+                    least = Math.min(least, between(one, other, radius));
                 }
             }
         }
         return least;
     }
 
-    private static double between(StoneLayout.Line a, double angleA, StoneLayout.Line b, double angleB, double radius) {
+    private static double between(StoneLayout.Place a, StoneLayout.Place b, double radius) {
         double least = Double.POSITIVE_INFINITY;
-        double[] centreA = point(a, angleA);
-        double[] centreB = point(b, angleB);
-        double[] axisB = axis(b, angleB);
-        double[] sideA = {-StrictMath.sin(angleA), StrictMath.cos(angleA), 0};
-        double[] axisA = axis(a, angleA);
+        double[] centreA = a.centre();
+        double[] centreB = b.centre();
+        double[] axisB = b.axis();
+        double[] axisA = a.axis();
+        double[] sideA = round(a, axisA);
         double[] upA = {
             axisA[1] * sideA[2] - axisA[2] * sideA[1],
             axisA[2] * sideA[0] - axisA[0] * sideA[2],
@@ -58,15 +62,17 @@ final class GirdleDistance {
         return least;
     }
 
-    private static double[] point(StoneLayout.Line line, double angle) {
-        return new double[] {
-            line.girdleRadius() * StrictMath.cos(angle), line.girdleRadius() * StrictMath.sin(angle), line.across()
-        };
-    }
-
-    private static double[] axis(StoneLayout.Line line, double angle) {
-        return new double[] {
-            line.axisOut() * StrictMath.cos(angle), line.axisOut() * StrictMath.sin(angle), line.axisAcross()
-        };
+    /** The direction round the ring, square to the axis. */
+    private static double[] round(StoneLayout.Place place, double[] axis) {
+        double[] round = {-StrictMath.sin(place.angle()), StrictMath.cos(place.angle()), 0};
+        double lean = place.axisAround();
+        if (lean == 0) {
+            return round;
+        }
+        double size = Math.sqrt(1 - lean * lean);
+        for (int k = 0; k < 3; k++) {
+            round[k] = (round[k] - lean * axis[k]) / size;
+        }
+        return round;
     }
 }

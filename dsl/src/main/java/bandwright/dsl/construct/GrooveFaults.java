@@ -1,8 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
-import java.util.List;
-
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Fault;
@@ -48,8 +46,9 @@ final class GrooveFaults {
                 .build());
     }
 
-    static Fault notYet(Groove groove, String what) {
-        return new Fault(
-                List.of(Diagnostic.error("not-yet", groove.place()).with(what).build()));
+    static Fault roundEndsTooLong(Groove groove, double lengthMm) {
+        return new Fault(Diagnostic.error("round-ends-too-long", groove.place())
+                .with(groove.name(), Lengths.text(groove.widthMm()), Lengths.text(lengthMm))
+                .build());
     }
 }

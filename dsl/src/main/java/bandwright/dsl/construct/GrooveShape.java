@@ -103,6 +103,20 @@ record GrooveShape(double leftAcross, double rightAcross, double floorRadius, Re
                         whole, rectangle(start.x() + fit, floor, end.x() - fit, floor + BEYOND_MM));
     }
 
+    /** The floor that a profile gives, its deepest line at y 0, as chords from the wall at the hand to that at the fingertip. */
+    static List<Point> floor(Groove groove, double fit, double chordRiseMm) {
+        Region whole = above(groove.floor().orElseThrow(), groove.acrossMm(), 0, fit);
+        List<Point> points = new ArrayList<>(whole.pieces().get(0).outer().flattened(chordRiseMm));
+        points.removeIf(point -> point.y() > BEYOND_MM - 1);
+        int first = 0;
+        for (int i = 1; i < points.size(); i++) {
+            first = points.get(i).x() < points.get(first).x() ? i : first;
+        }
+        List<Point> ordered = new ArrayList<>(points.subList(first, points.size()));
+        ordered.addAll(points.subList(0, first));
+        return ordered;
+    }
+
     /** The curve that starts at the lowest of the outermost corners on one side. */
     private static int corner(List<Curve> curves, boolean left) {
         int best = 0;

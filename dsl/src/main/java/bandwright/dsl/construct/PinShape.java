@@ -19,7 +19,7 @@ final class PinShape {
     private PinShape() {}
 
     /** Offset of a gap's two pins from the row's line, mm; 0 for a single one. */
-    static double across(Prongs prongs, StoneLayout layout) {
+    static double across(Prongs prongs, StoneLayout layout, int gap) {
         if (prongs.perGap() == 1) {
             return 0;
         }
@@ -28,7 +28,7 @@ final class PinShape {
         }
         double reach = prongs.reachMm().orElse(0);
         double distance = layout.row().aroundMm() / 2 + prongs.diameterMm() / 2 - reach;
-        double along = layout.lines().get(0).girdleRadius() * StrictMath.sin(layout.stepRadians() / 2);
+        double along = layout.halfWay(gap);
         if (distance <= along) {
             throw new Fault(Diagnostic.error("pins-out-of-reach", prongs.place())
                     .with(prongs.name(), Lengths.text(reach))
@@ -50,9 +50,10 @@ final class PinShape {
             faces.add(dome);
         }
         faces.add(dome);
-        double across = across(prongs, layout);
         List<Feature.Axis> axes = new ArrayList<>();
-        for (StoneLayout.Place gap : layout.gaps()) {
+        for (int i = 0; i < layout.gaps().size(); i++) {
+            StoneLayout.Place gap = layout.gaps().get(i);
+            double across = across(prongs, layout, layout.even() ? 0 : i);
             StoneLayout.Line line = gap.line();
             for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
                 axes.add(new Feature.Axis(
@@ -60,7 +61,8 @@ final class PinShape {
                         line.girdleRadius() - off * line.axisAcross(),
                         line.across() + off * line.axisOut(),
                         line.axisOut(),
-                        line.axisAcross()));
+                        line.axisAcross(),
+                        gap.axisAround()));
             }
         }
         return new Feature(points, faces, FACETS, axes);

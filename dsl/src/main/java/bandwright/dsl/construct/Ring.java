@@ -7,18 +7,23 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.geometry.operation.HalfPlaneSlice;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.geometry.solid.MeshMeasures;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
@@ -28,6 +33,8 @@ import bandwright.dsl.model.StoneRow;
  * {@link Fault} that says why. Serves one thread at a time.
  */
 public final class Ring {
+    private static final int LOOKS = 48;
+
     private final Design design;
     private final Workshop workshop;
     private final Surfaces surfaces;
@@ -47,13 +54,18 @@ public final class Ring {
         return design;
     }
 
+    /** What the numbers of faces mean. */
+    public Surfaces surfaces() {
+        return surfaces;
+    }
+
     public Collection<PartSection> sections() {
         return cutSections().parts();
     }
 
     private Sections cutSections() {
         if (sections == null) {
-            sections = Sections.of(design);
+            sections = Sections.of(design, workshop);
         }
         return sections;
     }
@@ -89,15 +101,24 @@ public final class Ring {
     }
 
     /** All that is needed to make a part's body, gathered so that making it touches nothing shared but the workshop. */
-    private record Work(
-            Workshop workshop, PartSection section, Workshop.Recipe recipe, Map<Curve, Integer> faces, int end) {
+    private record Work(Workshop workshop, PartSection section, Workshop.Recipe recipe, int end, int seamFace) {
         Body body() {
-            return new Body(
-                    section, workshop.shape(recipe, () -> new BodyMaker(recipe, curve -> face(curve), end).make()));
+            return new Body(section, workshop.shape(recipe, this::shape));
+        }
+
+        private Body.Shape shape() {
+            BodyMaker maker = new BodyMaker(recipe, this::face, end);
+            Body.Shape whole = section.carved()
+                    .map(solid -> maker.carve(workshop.carved(solid)))
+                    .orElseGet(maker::make);
+            if (recipe.seam().isEmpty()) {
+                return whole;
+            }
+            return whole.parted(mesh -> Halves.of(mesh, recipe.seam().getAsDouble(), seamFace));
         }
 
         private int face(Curve curve) {
-            Integer number = faces.get(curve);
+            Integer number = recipe.faces().get(curve);
             return number == null ? end : number;
         }
     }
@@ -118,9 +139,27 @@ public final class Ring {
                 rows.add(layout(prongs.row()));
             }
         }
-        Workshop.Recipe recipe =
-                new Workshop.Recipe(section.region(), cuts, additions, Symmetry.folds(List.copyOf(rows)));
-        return new Work(workshop, section, recipe, faces(section), surfaces.number("", "end"));
+        OptionalDouble seam = seam(section.name());
+        Workshop.Recipe recipe = new Workshop.Recipe(
+                section.region(),
+                section.carved(),
+                Faces.of(section, surfaces),
+                cuts,
+                additions,
+                Symmetry.folds(List.copyOf(rows)),
+                seam);
+        int seamFace = seam.isPresent() ? surfaces.number(section.name(), "seam") : 0;
+        return new Work(workshop, section, recipe, surfaces.number("", "end"), seamFace);
+    }
+
+    /** Where a kept ring is parted into halves, radians. */
+    private OptionalDouble seam(String part) {
+        return design.grooves().stream()
+                .filter(groove -> groove.letIn().orElse(null) instanceof Groove.LetInHalves
+                        && groove.keep().stream().anyMatch(keep -> keep.part().equals(part)))
+                .mapToDouble(groove -> ((Groove.LetInHalves) groove.letIn().orElseThrow()).degrees())
+                .map(degrees -> degrees * (StrictMath.PI / 180))
+                .findFirst();
     }
 
     /** A collar or a piece is cut with the part that it came from. */
@@ -130,19 +169,63 @@ public final class Ring {
                         .anyMatch(named -> cutSections().offcuts(named).contains(part));
     }
 
-    /** A number for what each curve of a section sweeps. */
-    private Map<Curve, Integer> faces(PartSection section) {
-        Map<Curve, Integer> numbers = new LinkedHashMap<>();
-        for (Region.Piece piece : section.region().pieces()) {
-            List<Outline> outlines = new ArrayList<>(List.of(piece.outer()));
-            outlines.addAll(piece.holes());
-            for (Outline outline : outlines) {
-                for (Curve curve : outline.curves()) {
-                    numbers.put(curve, surfaces.number(section.name(), "face " + (numbers.size() + 1)));
-                }
+    /** The cross-section of a band at an angle in radians, before anything is cut; y from the finger. */
+    public Outline outline(Band band, double radians) {
+        return cutSections().outline(band, radians);
+    }
+
+    /** Where a part lies, pins left out: x along the finger, y away from its axis, mm. */
+    public Bounds bounds(String part) {
+        return bounds(section(part));
+    }
+
+    /**
+     * The largest width and the largest height of parts' common section, pins left out, mm: of what changes on its way round, where it is
+     * widest and where it is highest. Such parts are looked at in {@value #LOOKS} places and at the stations of their bands.
+     */
+    public Extent extent(List<String> names) {
+        List<PartSection> looked = names.stream().map(this::section).toList();
+        TreeSet<Double> angles = new TreeSet<>();
+        if (!looked.stream().allMatch(PartSection::isTurned)) {
+            for (int i = 0; i < LOOKS; i++) {
+                angles.add(i * 2 * StrictMath.PI / LOOKS);
             }
+            looked.forEach(part ->
+                    part.band().stations().forEach(station -> angles.add(station.degrees() * (StrictMath.PI / 180))));
+        } else {
+            angles.add(0.0);
         }
-        return numbers;
+        double width = 0;
+        double height = 0;
+        for (double angle : angles) {
+            Bounds box = Bounds.NONE;
+            for (PartSection part : looked) {
+                box = box.with(section(part, angle).bounds());
+            }
+            width = Math.max(width, box.width());
+            height = Math.max(height, box.height());
+        }
+        return new Extent(width, height);
+    }
+
+    private Region section(PartSection part, double angle) {
+        if (part.carved().isEmpty()) {
+            return part.region();
+        }
+        Solid solid = part.carved().get();
+        return solid instanceof Solid.Lofted
+                ? Region.of(outline(part.band(), angle)
+                        .translated(0, part.band().finger().innerRadiusMm()))
+                : HalfPlaneSlice.of(workshop.carved(solid).mesh(), angle);
+    }
+
+    /** Width along the finger and height away from it, mm. */
+    public record Extent(double widthMm, double heightMm) {}
+
+    private Bounds bounds(PartSection part) {
+        return part.carved()
+                .map(solid -> workshop.carved(solid).bounds())
+                .orElseGet(() -> part.region().bounds());
     }
 
     public StoneLayout layout(String row) {
@@ -162,7 +245,7 @@ public final class Ring {
     }
 
     private StoneLayout lay(StoneRow row) {
-        return new RowPlacing(row, section(row.part())).layout();
+        return new RowPlacing(row, section(row.part()), bounds(row.part())).layout();
     }
 
     private Feature seatFeature(Seats seats) {
@@ -174,7 +257,11 @@ public final class Ring {
             }
             Band band = section(layout.row().part()).band();
             double inner = band.finger().innerRadiusMm();
-            double outer = inner + band.stations().get(0).section().heightMm();
+            double outer = inner
+                    + band.stations().stream()
+                            .mapToDouble(station -> station.section().heightMm())
+                            .max()
+                            .orElse(0);
             known = SeatShape.of(seats, layout, inner, outer, surfaces);
             seatFeatures.put(seats.name(), known);
         }
@@ -186,9 +273,10 @@ public final class Ring {
         List<String> pieces = new ArrayList<>(List.of(part));
         pieces.addAll(cutSections().offcuts(part));
         for (String piece : pieces) {
-            Bounds metal = section(piece).region().bounds();
-            for (StoneLayout.Line line : layout.lines()) {
-                double reach = layout.row().widthMm() / 2 + seats.clearanceMm();
+            Bounds metal = bounds(piece);
+            double reach = layout.row().widthMm() / 2 + seats.clearanceMm();
+            for (StoneLayout.Place place : layout.places()) {
+                StoneLayout.Line line = place.line();
                 if (line.across() + reach > metal.minX() && line.across() - reach < metal.maxX()) {
                     return;
                 }
@@ -205,7 +293,8 @@ public final class Ring {
             StoneLayout layout = layout(prongs.row());
             double root = rootMm(prongs);
             double inner = section(prongs.part()).band().finger().innerRadiusMm();
-            for (StoneLayout.Line line : layout.lines()) {
+            for (StoneLayout.Place stone : layout.places()) {
+                StoneLayout.Line line = stone.line();
                 if (line.girdleRadius() - root * line.axisOut() < inner) {
                     throw new Fault(Diagnostic.error("root-too-deep", prongs.place())
                             .with(prongs.name(), Lengths.text(root), Lengths.text(line.girdleRadius() - inner))
@@ -248,14 +337,28 @@ public final class Ring {
         return rootMm(prongs);
     }
 
-    /** Whether a part is a body of revolution: no seat is cut from it and no pin added. */
+    /** Whether a part is a body of revolution: no seat is cut from it, no pin added, and all it is made of goes round. */
     public boolean isTurned(String part) {
-        return design.seats().stream().noneMatch(seats -> cuts(seats, part))
+        return section(part).isTurned()
+                && design.seats().stream().noneMatch(seats -> cuts(seats, part))
                 && design.prongs().stream().noneMatch(prongs -> prongs.part().equals(part));
     }
 
-    /** Offset of the pins from their row's line, mm. */
-    public double pinAcross(Prongs prongs) {
-        return PinShape.across(prongs, layout(prongs.row()));
+    /** How many separate bodies a part is meant to be, before seats and pins. */
+    public int pieces(String part) {
+        PartSection section = section(part);
+        OptionalDouble seam = seam(part);
+        if (section.isTurned()) {
+            return section.region().pieces().size() * (seam.isPresent() ? 2 : 1);
+        }
+        Carved carved = workshop.carved(section.carved().orElseThrow());
+        return seam.isPresent()
+                ? MeshMeasures.shells(Halves.of(carved.mesh(), seam.getAsDouble(), 0))
+                : carved.shells().size();
+    }
+
+    /** Offset of the pins of a gap from their row's line, mm; gaps are counted as in the row's layout. */
+    public double pinAcross(Prongs prongs, int gap) {
+        return PinShape.across(prongs, layout(prongs.row()), gap);
     }
 }

@@ -34,11 +34,20 @@ final class SeatShape {
         List<Feature.Axis> axes = new ArrayList<>();
         double deepest = 0;
         double highest = 0;
-        double level = layout.lines().get(0).girdleRadius() - innermost;
+        double level = layout.places().stream()
+                        .mapToDouble(place -> place.line().girdleRadius())
+                        .min()
+                        .orElse(innermost)
+                - innermost;
         for (StoneLayout.Place place : layout.places()) {
             StoneLayout.Line line = place.line();
             axes.add(new Feature.Axis(
-                    place.angle(), line.girdleRadius(), line.across(), line.axisOut(), line.axisAcross()));
+                    place.angle(),
+                    line.girdleRadius(),
+                    line.across(),
+                    line.axisOut(),
+                    line.axisAcross(),
+                    place.axisAround()));
             double upright = Math.max(0.2, line.axisOut());
             deepest = Math.max(deepest, (line.girdleRadius() - innermost) / upright + stone * stone / innermost);
             highest = Math.max(highest, (outermost - line.girdleRadius()) / upright + stone);

@@ -10,37 +10,38 @@ import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 
-import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.plane.RegionBoolean;
-import bandwright.dsl.material.Metal;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
-import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Groove;
 
 /**
  * The cross-sections of all parts, grooves cut. Grooves that make parts (kept metal, collars, pieces) come first, so that what they
  * make is of the uncut metal; plain grooves then take from each part they name and from what was parted off it. So neither
- * the order of the text nor the names of grooves matter.
+ * the order of the text nor the names of grooves matter. What no plane section tells (bands that change, grooves on arcs) is left to {@link Carving}.
  */
 public final class Sections {
     private final Map<String, PartSection> parts = new LinkedHashMap<>();
     private final Map<String, Band> bands = new LinkedHashMap<>();
     private final List<Groove> keeping = new ArrayList<>();
     private final Map<String, List<String>> partedOff = new LinkedHashMap<>();
+    private final Map<String, Stations> stations = new LinkedHashMap<>();
+    private final Workshop workshop;
 
-    private Sections() {}
+    private Sections(Workshop workshop) {
+        this.workshop = workshop;
+    }
 
     /** The collars and pieces that were parted off a part. */
     List<String> offcuts(String part) {
         return partedOff.getOrDefault(part, List.of());
     }
 
-    public static Sections of(Design design) {
-        Sections sections = new Sections();
+    static Sections of(Design design, Workshop workshop) {
+        Sections sections = new Sections(workshop);
         for (Band band : design.bands()) {
             sections.add(band);
         }
@@ -52,6 +53,14 @@ public final class Sections {
 
     public Collection<PartSection> parts() {
         return parts.values();
+    }
+
+    void put(PartSection part) {
+        parts.put(part.name(), part);
+    }
+
+    void remove(PartSection part) {
+        parts.remove(part.name());
     }
 
     public @Nullable PartSection find(String name) {
@@ -86,21 +95,53 @@ public final class Sections {
     }
 
     private void add(Band band) {
-        if (!band.isEven()) {
-            throw new Fault(Diagnostic.error("not-yet", band.place())
-                    .with("a band that changes on its way round")
-                    .build());
-        }
         bands.put(band.name(), band);
-        parts.put(band.name(), new PartSection(band.name(), band, band.metal(), metal(band)));
+        if (band.isEven()) {
+            Region metal = metal(band);
+            parts.put(
+                    band.name(),
+                    PartSection.turned(
+                            band.name(),
+                            band,
+                            band.metal(),
+                            metal,
+                            List.of(new PartSection.Maker(band.name(), metal))));
+        } else {
+            Stations changing = Stations.of(band);
+            stations.put(band.name(), changing);
+            parts.put(
+                    band.name(),
+                    PartSection.carved(band.name(), band, band.metal(), changing.solid(workshop.surfaces())));
+        }
+    }
+
+    /** The cross-section of a band at an angle in radians, y from the finger. */
+    Outline outline(Band band, double angle) {
+        Stations changing = stations.get(band.name());
+        return changing == null ? band.stations().get(0).section().outline() : changing.outline(angle);
+    }
+
+    GrooveTools tools(Groove groove, Band band) {
+        return new GrooveTools(groove, band, angle -> outline(band, angle), workshop.surfaces());
+    }
+
+    /** Whether plane sections alone tell what a groove does. */
+    private boolean isTurned(Groove groove) {
+        return groove.around().isFull()
+                && groove.from().stream()
+                        .flatMap(name -> piecesOf(name).stream())
+                        .map(parts::get)
+                        .allMatch(part -> part == null || part.isTurned());
     }
 
     private void cut(Groove groove) {
-        if (!groove.around().isFull()) {
-            throw GrooveFaults.notYet(groove, "a groove that takes only part of the round");
-        }
         refuseSecondClaim(groove);
+        if (!isTurned(groove)) {
+            new Carving(groove, this, workshop).cut();
+            return;
+        }
         Region keptMetal = Region.EMPTY;
+        List<PartSection.Maker> makers = new ArrayList<>();
         Band band = null;
         for (String name : groove.from()) {
             boolean taken = false;
@@ -113,8 +154,10 @@ public final class Sections {
                 GrooveShape shape = GrooveShape.of(groove, part.band());
                 if (!RegionBoolean.intersection(part.region(), shape.tool()).isEmpty()) {
                     taken = true;
-                    refuseWithoutWalls(groove, shape, part);
+                    refuseWithoutWalls(groove, part, part.region().bounds());
                     keptMetal = RegionBoolean.union(keptMetal, RegionBoolean.intersection(part.region(), shape.kept()));
+                    makers.addAll(part.makers());
+                    makers.add(new PartSection.Maker(groove.name(), shape.kept()));
                     leave(groove, part, shape);
                 }
             }
@@ -127,28 +170,28 @@ public final class Sections {
             if (keptMetal.isEmpty()) {
                 throw GrooveFaults.leavesNothing(groove, keep.part());
             }
-            parts.put(keep.part(), new PartSection(keep.part(), band, keep.metal(), keptMetal));
+            parts.put(keep.part(), PartSection.turned(keep.part(), band, keep.metal(), keptMetal, makers));
         }
     }
 
     /** A part, and the collars and pieces that were parted off it; those a groove makes itself are not there yet. */
-    private List<String> piecesOf(String part) {
+    List<String> piecesOf(String part) {
         List<String> pieces = new ArrayList<>(List.of(part));
         pieces.addAll(partedOff.getOrDefault(part, List.of()));
         return pieces;
     }
 
     /** A square groove as wide as its part would only make the part thinner. */
-    private static void refuseWithoutWalls(Groove groove, GrooveShape shape, PartSection part) {
-        Bounds metal = part.region().bounds();
-        boolean walls = shape.leftAcross() > metal.minX() || shape.rightAcross() < metal.maxX();
+    static void refuseWithoutWalls(Groove groove, PartSection part, Bounds metal) {
+        double half = groove.widthMm() / 2;
+        boolean walls = groove.acrossMm() - half > metal.minX() || groove.acrossMm() + half < metal.maxX();
         boolean all = groove.depthMm().isEmpty() || groove.keep().isPresent();
         if (!walls && !all) {
             throw GrooveFaults.withoutWalls(groove, part.name(), metal.width());
         }
     }
 
-    private void partOff(String from, String piece) {
+    void partOff(String from, String piece) {
         partedOff.computeIfAbsent(from, key -> new ArrayList<>()).add(piece);
     }
 
@@ -163,6 +206,12 @@ public final class Sections {
                 if (band == null || !other.from().contains(name)) {
                     continue;
                 }
+                if (!band.isEven()
+                        || !groove.around().isFull()
+                        || !other.around().isFull()) {
+                    refuseSecondClaim(groove, other, band);
+                    continue;
+                }
                 Region metal = RegionBoolean.intersection(
                         metal(band), GrooveShape.of(groove, band).tool());
                 if (!RegionBoolean.intersection(
@@ -175,12 +224,32 @@ public final class Sections {
         keeping.add(groove);
     }
 
+    private void refuseSecondClaim(Groove groove, Groove other, Band band) {
+        Stations changing = stations.get(band.name());
+        Solid whole = changing == null
+                ? solid(PartSection.turned(band.name(), band, band.metal(), metal(band), List.of()))
+                : changing.solid(workshop.surfaces());
+        Solid first = new Solid.Taken(whole, tools(groove, band).tool());
+        Solid both = new Solid.Taken(first, tools(other, band).tool());
+        if (workshop.carved(both).volumeMm3() > Carved.SPECK_MM3) {
+            throw GrooveFaults.keptTwice(groove, other.name());
+        }
+    }
+
+    Solid solid(PartSection part) {
+        return part.carved()
+                .orElseGet(() -> new Solid.Turned(
+                        part.region(),
+                        List.copyOf(Faces.of(part, workshop.surfaces()).values())));
+    }
+
     private static Region metal(Band band) {
         Outline outline = band.stations().get(0).section().outline();
         return Region.of(outline.translated(0, band.finger().innerRadiusMm()));
     }
 
-    private void leave(Groove groove, PartSection part, GrooveShape shape) {
+    private void leave(Groove groove, PartSection before, GrooveShape shape) {
+        PartSection part = before.madeBy(groove.name(), shape.tool());
         Region rest = RegionBoolean.difference(part.region(), shape.tool());
         if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
             // Beyond every ring; the language takes no length above a metre.
@@ -193,7 +262,8 @@ public final class Sections {
             if (collar.isEmpty()) {
                 throw GrooveFaults.leavesNothing(groove, from.collar());
             }
-            parts.put(from.collar(), new PartSection(from.collar(), part.band(), part.metal(), collar));
+            part = part.madeBy(groove.name(), side);
+            add(from.collar(), part, collar);
             partOff(part.name(), from.collar());
             rest = RegionBoolean.difference(rest, side);
         }
@@ -215,11 +285,11 @@ public final class Sections {
         parts.remove(part.name());
         for (int i = 0; i < pieces; i++) {
             partOff(part.name(), groove.leaving().get(i));
-            add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))), part.metal());
+            add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))));
         }
     }
 
-    private void add(String name, PartSection from, Region region, Metal metal) {
-        parts.put(name, new PartSection(name, from.band(), metal, region));
+    private void add(String name, PartSection from, Region region) {
+        parts.put(name, PartSection.turned(name, from.band(), from.metal(), region, from.makers()));
     }
 }

@@ -12,15 +12,28 @@ import bandwright.dsl.model.StoneRow;
 /**
  * Where the stones of a row stand.
  *
- * @param lines one for each offset across
- * @param stepRadians angle between neighbours of a line
+ * @param lines one for each offset across; on a surface that changes, as its first stone stands
+ * @param stepRadians angle between neighbours of a line; on a surface that changes, the mean
  * @param full whether the row goes all the way round
+ * @param even whether all stones of a line stand alike
+ * @param places of the stones, line by line
+ * @param gaps half-way between neighbours of a line: where pins stand
  */
-public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double stepRadians, boolean full) {
+public record StoneLayout(
+        StoneRow row,
+        List<Line> lines,
+        int perLine,
+        double stepRadians,
+        boolean full,
+        boolean even,
+        List<Place> places,
+        List<Place> gaps) {
     private static final double TURN = 2 * StrictMath.PI;
 
     public StoneLayout {
         lines = List.copyOf(lines);
+        places = List.copyOf(places);
+        gaps = List.copyOf(gaps);
     }
 
     /**
@@ -34,48 +47,66 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
      */
     public record Line(double across, double girdleRadius, double axisOut, double axisAcross, double firstRadians) {}
 
-    /** A single stone: its line and its angle in radians. */
-    public record Place(Line line, double angle) {}
+    /**
+     * A single stone.
+     *
+     * @param line how it stands in the plane of the finger's axis
+     * @param angle of its girdle's centre, radians
+     * @param axisAround the part of its axis round the ring, where the surface rises on its way; with the line's two a unit vector
+     */
+    public record Place(Line line, double angle, double axisAround) {
+        Place(Line line, double angle) {
+            this(line, angle, 0);
+        }
+
+        /** The girdle's centre, mm. */
+        public double[] centre() {
+            return new double[] {
+                line.girdleRadius * StrictMath.cos(angle), line.girdleRadius * StrictMath.sin(angle), line.across
+            };
+        }
+
+        /** The stone's axis, a unit vector. */
+        public double[] axis() {
+            return vector(line.axisOut, axisAround, line.axisAcross);
+        }
+
+        /** The unit vector square to the axis in the plane of the finger's axis, towards the fingertip for an upright stone. */
+        public double[] sideways() {
+            double size = axisAround == 0 ? 1 : Math.sqrt(1 - axisAround * axisAround);
+            return vector(-line.axisAcross / size, 0, line.axisOut / size);
+        }
+
+        private double[] vector(double out, double around, double across) {
+            double cos = StrictMath.cos(angle);
+            double sin = StrictMath.sin(angle);
+            return around == 0
+                    ? new double[] {out * cos, out * sin, across}
+                    : new double[] {out * cos - around * sin, out * sin + around * cos, across};
+        }
+    }
 
     public int count() {
         return perLine * lines.size();
     }
 
-    public List<Place> places() {
-        List<Place> places = new ArrayList<>();
-        for (Line line : lines) {
-            for (int i = 0; i < perLine; i++) {
-                places.add(new Place(line, line.firstRadians + i * stepRadians));
-            }
-        }
-        return places;
-    }
-
-    /** Angles half-way between neighbours of a line: where pins stand. */
-    public List<Place> gaps() {
-        List<Place> gaps = new ArrayList<>();
-        for (Line line : lines) {
-            for (int i = 0; i < (full && perLine > 1 ? perLine : perLine - 1); i++) {
-                gaps.add(new Place(line, line.firstRadians + (i + 0.5) * stepRadians));
-            }
-        }
-        return gaps;
-    }
-
     /**
      * The smallest gap between any two girdles, mm; negative if they overlap, none for a single stone. Within a line it is the
-     * closed form of {@link #gap}; between lines {@link GirdleDistance} finds it.
+     * closed form of {@link #gap(StoneRow, Line, double)}; between lines {@link GirdleDistance} finds it.
      */
     public OptionalDouble gapMm() {
         double least = Double.POSITIVE_INFINITY;
-        for (Line line : lines) {
+        for (Line line : even ? lines : List.<Line>of()) {
             if (perLine > 1) {
                 least = Math.min(least, gap(row, line, stepRadians));
             }
         }
+        for (Place[] pair : even ? List.<Place[]>of() : neighbours()) {
+            least = Math.min(least, gap(row, pair[0], pair[1]));
+        }
         for (int i = 0; i < lines.size(); i++) {
             for (int j = i + 1; j < lines.size(); j++) {
-                least = Math.min(least, GirdleDistance.between(this, lines.get(i), lines.get(j)));
+                least = Math.min(least, GirdleDistance.between(this, i, j));
             }
         }
         return least == Double.POSITIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(least);
@@ -83,11 +114,79 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
 
     /** Straight distance between the girdle centres of neighbours in a line, mm, where it is smallest; none for single stones. */
     public OptionalDouble pitchMm() {
-        return perLine < 2
-                ? OptionalDouble.empty()
-                : lines.stream()
+        if (perLine < 2) {
+            return OptionalDouble.empty();
+        }
+        return even
+                ? lines.stream()
                         .mapToDouble(line -> 2 * line.girdleRadius * StrictMath.sin(stepRadians / 2))
+                        .min()
+                : neighbours().stream()
+                        .mapToDouble(pair -> distance(pair[0].centre(), pair[1].centre()))
                         .min();
+    }
+
+    /** Half the straight distance between the stones beside a gap, mm; on an even surface that of the first line. */
+    double halfWay(int gap) {
+        if (even) {
+            return lines.get(0).girdleRadius * StrictMath.sin(stepRadians / 2);
+        }
+        Place[] pair = neighbours().get(gap);
+        return distance(pair[0].centre(), pair[1].centre()) / 2;
+    }
+
+    /** The two stones beside each gap. */
+    private List<Place[]> neighbours() {
+        List<Place[]> pairs = new ArrayList<>();
+        int perLineGaps = lines.isEmpty() ? 0 : gaps.size() / lines.size();
+        for (int line = 0; line < lines.size(); line++) {
+            for (int k = 0; k < perLineGaps; k++) {
+                pairs.add(new Place[] {places.get(line * perLine + k), places.get(line * perLine + (k + 1) % perLine)});
+            }
+        }
+        return pairs;
+    }
+
+    private static double distance(double[] a, double[] b) {
+        double x = b[0] - a[0];
+        double y = b[1] - a[1];
+        double z = b[2] - a[2];
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /**
+     * Gap between two stones that need not stand alike: the distance of their centres less how far each girdle reaches along the way between
+     * them. That is the gap between the two planes square to this way which part the stones; for stones that stand alike it is the closed form
+     * below, else less than the true gap by a share of the second order in their difference.
+     */
+    static double gap(StoneRow row, Place a, Place b) {
+        double[] from = a.centre();
+        double[] to = b.centre();
+        double distance = distance(from, to);
+        if (distance == 0) {
+            return -row.aroundMm();
+        }
+        double[] way = {(to[0] - from[0]) / distance, (to[1] - from[1]) / distance, (to[2] - from[2]) / distance};
+        return distance - reach(row, a, way) - reach(row, b, way);
+    }
+
+    /** How far a girdle reaches from its centre in a direction. */
+    private static double reach(StoneRow row, Place place, double[] way) {
+        double[] side = place.sideways();
+        double[] axis = place.axis();
+        double tilted = 0;
+        double upright = 0;
+        for (int k = 0; k < 3; k++) {
+            tilted += way[k] * side[k];
+            upright += way[k] * axis[k];
+        }
+        double along = Math.sqrt(Math.max(0, 1 - tilted * tilted - upright * upright)) * row.aroundMm() / 2;
+        double across = Math.abs(tilted) * row.widthMm() / 2;
+        return cornered(row) ? along + across : Math.sqrt(along * along + across * across);
+    }
+
+    private static boolean cornered(StoneRow row) {
+        return row.cut() == StoneCut.PRINCESS || row.cut() == StoneCut.BAGUETTE;
     }
 
     /**
@@ -100,8 +199,7 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
         double cosine = StrictMath.cos(step / 2);
         double along = row.aroundMm() / 2 * cosine;
         double tilted = row.widthMm() / 2 * sine * line.axisAcross;
-        boolean cornered = row.cut() == StoneCut.PRINCESS || row.cut() == StoneCut.BAGUETTE;
-        double reach = cornered ? Math.abs(along) + Math.abs(tilted) : Math.sqrt(along * along + tilted * tilted);
+        double reach = cornered(row) ? Math.abs(along) + Math.abs(tilted) : Math.sqrt(along * along + tilted * tilted);
         return 2 * (line.girdleRadius * sine - reach);
     }
 
@@ -145,8 +243,7 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
             count = (int) Math.floor(TURN / step + 1e-9);
         }
         double step = TURN / Math.max(1, count);
-        return new StoneLayout(
-                row, placed(row, unplaced, radians(row.around().centredDegrees()), step), count, step, true);
+        return even(row, placed(row, unplaced, radians(row.around().centredDegrees()), step), count, step, true);
     }
 
     private static StoneLayout arc(StoneRow row, List<Line> unplaced) {
@@ -169,7 +266,21 @@ public record StoneLayout(StoneRow row, List<Line> lines, int perLine, double st
             count = 1 + (int) Math.floor(room / step + 1e-9);
         }
         double first = radians(row.around().centredDegrees()) - step * (count - 1) / 2;
-        return new StoneLayout(row, placed(row, unplaced, first, step), count, step, false);
+        return even(row, placed(row, unplaced, first, step), count, step, false);
+    }
+
+    private static StoneLayout even(StoneRow row, List<Line> lines, int perLine, double step, boolean full) {
+        List<Place> places = new ArrayList<>();
+        List<Place> gaps = new ArrayList<>();
+        for (Line line : lines) {
+            for (int i = 0; i < perLine; i++) {
+                places.add(new Place(line, line.firstRadians + i * step));
+            }
+            for (int i = 0; i < (full && perLine > 1 ? perLine : perLine - 1); i++) {
+                gaps.add(new Place(line, line.firstRadians + (i + 0.5) * step));
+            }
+        }
+        return new StoneLayout(row, lines, perLine, step, full, true, places, gaps);
     }
 
     private static List<Line> placed(StoneRow row, List<Line> unplaced, double first, double step) {

@@ -31,6 +31,11 @@ public record SurfaceLine(double across, double height, double acrossFacing, dou
         return find(outline, across, false);
     }
 
+    /** The same place seen from the other side of the surface. */
+    SurfaceLine turned() {
+        return new SurfaceLine(across, height, -acrossFacing, -outFacing);
+    }
+
     private static Optional<SurfaceLine> find(Outline outline, double across, boolean outer) {
         SurfaceLine best = null;
         for (Curve curve : outline.counterClockwise().curves()) {

@@ -16,6 +16,9 @@ final class Symmetry {
     static int folds(List<StoneLayout> rows) {
         int folds = 0;
         for (StoneLayout row : rows) {
+            if (!row.even()) {
+                return 0;
+            }
             for (StoneLayout.Line line : row.lines()) {
                 double twice = row.full()
                         ? 2 * line.firstRadians()

@@ -4,8 +4,11 @@ package bandwright.dsl.construct;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
+import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.model.Design;
 
@@ -17,18 +20,32 @@ public final class Workshop {
     /** Enough for the variants that a notebook looks at together; a body is a megabyte or two. */
     private static final int REMEMBERED = 96;
 
-    /** All that a body's shape depends on. */
-    record Recipe(Region section, List<Feature> cuts, List<Feature> additions, int folds) {}
+    /** A carved body is some megabytes, with what it was carved from. */
+    private static final int CARVED_REMEMBERED = 24;
+
+    /**
+     * All that a body's shape depends on.
+     *
+     * @param section what is turned; empty for what is carved
+     * @param faces the number of the surface that each curve of the section sweeps
+     * @param seam the angle, in radians, of the plane through the finger's axis that parts it into halves
+     */
+    record Recipe(
+            Region section,
+            Optional<Solid> carved,
+            Map<Curve, Integer> faces,
+            List<Feature> cuts,
+            List<Feature> additions,
+            int folds,
+            OptionalDouble seam) {
+        Recipe(Region section, List<Feature> cuts, List<Feature> additions, int folds) {
+            this(section, Optional.empty(), Map.of(), cuts, additions, folds, OptionalDouble.empty());
+        }
+    }
 
     private final Surfaces surfaces = new Surfaces();
-    private final Map<Recipe, Body.Shape> shapes = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Recipe, Body.Shape> eldest) {
-            return size() > REMEMBERED;
-        }
-    };
+    private final Map<Recipe, Body.Shape> shapes = memory(REMEMBERED);
+    private final Map<Solid, Carved> carved = memory(CARVED_REMEMBERED);
 
     public Ring ring(Design design) {
         return new Ring(design, this);
@@ -39,16 +56,35 @@ public final class Workshop {
     }
 
     Body.Shape shape(Recipe recipe, Supplier<Body.Shape> maker) {
-        synchronized (shapes) {
-            Body.Shape known = shapes.get(recipe);
+        return remembered(shapes, recipe, maker);
+    }
+
+    Carved carved(Solid solid) {
+        return remembered(carved, solid, () -> Carved.make(solid, this::carved));
+    }
+
+    private static <K, V> V remembered(Map<K, V> memory, K key, Supplier<V> maker) {
+        synchronized (memory) {
+            V known = memory.get(key);
             if (known != null) {
                 return known;
             }
         }
-        Body.Shape made = maker.get();
-        synchronized (shapes) {
-            shapes.put(recipe, made);
+        V made = maker.get();
+        synchronized (memory) {
+            memory.put(key, made);
         }
         return made;
+    }
+
+    private static <K, V> Map<K, V> memory(int size) {
+        return new LinkedHashMap<>(16, 0.75f, true) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+                return size() > size;
+            }
+        };
     }
 }

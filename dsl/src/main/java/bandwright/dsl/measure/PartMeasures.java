@@ -1,19 +1,21 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.measure;
 
+import java.util.List;
 import java.util.Optional;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.geometry.operation.ThinnestWall;
-import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.solid.MeshMeasures;
 
 /** Measures of a part of a ring. */
 public final class PartMeasures {
+    private final Ring ring;
     private final Body body;
 
     public PartMeasures(Ring ring, String part) {
+        this.ring = ring;
         this.body = ring.body(part);
     }
 
@@ -40,14 +42,13 @@ public final class PartMeasures {
         return body.wall();
     }
 
-    /** Extent along the finger, mm, pins left out. */
+    /** Extent along the finger, mm, pins left out; of a part that changes on its way round, where it is widest. */
     public double widthMm() {
-        return body.section().region().bounds().width();
+        return ring.extent(List.of(body.name())).widthMm();
     }
 
-    /** Extent out from the finger, mm, pins left out. */
+    /** Extent out from the finger, mm, pins left out; of a part that changes on its way round, where it is highest. */
     public double heightMm() {
-        Bounds bounds = body.section().region().bounds();
-        return bounds.height();
+        return ring.extent(List.of(body.name())).heightMm();
     }
 }

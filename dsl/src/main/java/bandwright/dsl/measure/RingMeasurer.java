@@ -9,7 +9,6 @@ import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
-import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Quantity;
@@ -99,16 +98,8 @@ public final class RingMeasurer implements Measurer {
         Quantity kind = ofPart(word, ring, parts.get(0));
         double result = switch (word) {
             case "wall" -> parts.stream().mapToDouble(value).min().orElse(0);
-            case "width" ->
-                ring.sections().stream()
-                        .map(section -> section.region().bounds())
-                        .reduce(Bounds.NONE, Bounds::with)
-                        .width();
-            case "height" ->
-                ring.sections().stream()
-                        .map(section -> section.region().bounds())
-                        .reduce(Bounds.NONE, Bounds::with)
-                        .height();
+            case "width" -> ring.extent(parts).widthMm();
+            case "height" -> ring.extent(parts).heightMm();
             case "density" ->
                 ofRing("weight", ring).value() / ofRing("volume", ring).value();
             default -> parts.stream().mapToDouble(value).sum();

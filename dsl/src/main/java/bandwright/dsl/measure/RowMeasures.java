@@ -48,7 +48,8 @@ public final class RowMeasures {
     /** From the culet of the deepest stone to the finger, mm: pavilion depth by the published reference proportions. */
     public double depthLeftMm() {
         double pavilion = row().size().widthMm() * BrilliantProportions.REFERENCE.pavilionDepthPercent() / 100;
-        return layout.lines().stream()
+        return layout.places().stream()
+                        .map(StoneLayout.Place::line)
                         .mapToDouble(line -> line.girdleRadius() - pavilion * line.axisOut())
                         .min()
                         .orElse(innerRadiusMm)

@@ -43,7 +43,7 @@ public record Arc(Point start, Point end, Point centre, double radius, double sw
         return StrictMath.atan2(start.y() - centre.y(), start.x() - centre.x());
     }
 
-    /** The point at a share of the way, 0 at the start and 1 at the end. */
+    @Override
     public Point at(double share) {
         double angle = startAngle() + share * sweep;
         return centre.plus(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle));
@@ -91,8 +91,11 @@ public record Arc(Point start, Point end, Point centre, double radius, double sw
      * arc. Inscribed points would lose 2/3 of the chord's rise all along, and every volume with them.
      */
     @Override
-    public void flatten(double toleranceMm, Consumer<Point> points) {
-        int chords = chords(toleranceMm);
+    public void divide(int chords, Consumer<Point> points) {
+        if (chords < 2) {
+            points.accept(end);
+            return;
+        }
         double step = Math.abs(sweep) / chords;
         double moved = trueAreaRadius(chords, step);
         double from = startAngle();
@@ -103,7 +106,8 @@ public record Arc(Point start, Point end, Point centre, double radius, double sw
         points.accept(end);
     }
 
-    private int chords(double toleranceMm) {
+    @Override
+    public int chords(double toleranceMm) {
         double step = 2 * StrictMath.acos(Math.max(0, 1 - toleranceMm / radius));
         int byTolerance = (int) Math.ceil(Math.abs(sweep) / Math.max(step, 1e-6) - 1e-9);
         int byAngle = (int) Math.ceil(Math.abs(sweep) / (StrictMath.PI / 6) - 1e-9);

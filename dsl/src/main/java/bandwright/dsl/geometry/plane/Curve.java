@@ -32,5 +32,16 @@ public sealed interface Curve permits Line, Arc {
      * Hands over the points of a polyline that stands for this curve, the start left out, the end included. Chords leave
      * the curve by at most {@code toleranceMm}.
      */
-    void flatten(double toleranceMm, Consumer<Point> points);
+    default void flatten(double toleranceMm, Consumer<Point> points) {
+        divide(chords(toleranceMm), points);
+    }
+
+    /** How many chords stand for this curve if they may leave it by {@code toleranceMm}. */
+    int chords(double toleranceMm);
+
+    /** The points of a polyline of so many chords that stands for this curve, the start left out, the end included. */
+    void divide(int chords, Consumer<Point> points);
+
+    /** The point at a share of the way, 0 at the start and 1 at the end. */
+    Point at(double share);
 }

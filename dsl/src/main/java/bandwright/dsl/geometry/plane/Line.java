@@ -44,7 +44,20 @@ public record Line(Point start, Point end) implements Curve {
     }
 
     @Override
-    public void flatten(double toleranceMm, Consumer<Point> points) {
+    public Point at(double share) {
+        return start.plus(share * (end.x() - start.x()), share * (end.y() - start.y()));
+    }
+
+    @Override
+    public int chords(double toleranceMm) {
+        return 1;
+    }
+
+    @Override
+    public void divide(int chords, Consumer<Point> points) {
+        for (int i = 1; i < chords; i++) {
+            points.accept(at((double) i / chords));
+        }
         points.accept(end);
     }
 }

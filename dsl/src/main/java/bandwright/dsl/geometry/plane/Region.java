@@ -2,6 +2,7 @@
 package bandwright.dsl.geometry.plane;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A part of the plane: pieces that do not touch, each an outer outline, counter-clockwise, less its holes, clockwise.
@@ -16,6 +17,11 @@ public record Region(List<Piece> pieces) {
     public record Piece(Outline outer, List<Outline> holes) {
         public Piece {
             holes = List.copyOf(holes);
+        }
+
+        /** The outer outline, then the holes. */
+        public List<Outline> outlines() {
+            return Stream.concat(Stream.of(outer), holes.stream()).toList();
         }
 
         public Moments moments() {

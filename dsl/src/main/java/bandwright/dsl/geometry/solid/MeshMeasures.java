@@ -129,7 +129,7 @@ public final class MeshMeasures {
         return shells;
     }
 
-    private static int root(int[] parent, int vertex) {
+    static int root(int[] parent, int vertex) {
         int v = vertex;
         while (parent[v] != v) {
             parent[v] = parent[parent[v]];

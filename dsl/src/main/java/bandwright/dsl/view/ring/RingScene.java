@@ -62,12 +62,7 @@ public final class RingScene {
 
     /** A stone set in its place. */
     static Mesh placed(Mesh stone, StoneLayout.Place place) {
-        double cos = StrictMath.cos(place.angle());
-        double sin = StrictMath.sin(place.angle());
-        StoneLayout.Line line = place.line();
-        Vector3d girdle = new Vector3d(line.girdleRadius() * cos, line.girdleRadius() * sin, line.across());
-        Vector3d axis = new Vector3d(line.axisOut() * cos, line.axisOut() * sin, line.axisAcross());
-        Vector3d sideways = new Vector3d(-line.axisAcross() * cos, -line.axisAcross() * sin, line.axisOut());
-        return StoneModel.placed(stone, girdle, sideways, axis);
+        return StoneModel.placed(
+                stone, new Vector3d(place.centre()), new Vector3d(place.sideways()), new Vector3d(place.axis()));
     }
 }

@@ -50,11 +50,13 @@ public final class RingSection {
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
                 PartSection section = body.section();
+                Region cut = cut(body);
+                if (cut.isEmpty()) {
+                    // A part that takes only some of the round is not met everywhere.
+                    continue;
+                }
                 drawn.add(new Section.Part(
-                        body.name(),
-                        section.metal().name(),
-                        section.metal().picture(),
-                        cut(body).translated(0, -inner)));
+                        body.name(), section.metal().name(), section.metal().picture(), cut.translated(0, -inner)));
             }
         }
         String angle = QuantityFormat.format(Quantity.degrees(degrees));
@@ -107,7 +109,7 @@ public final class RingSection {
         return ahead && Math.abs(off) * place.line().girdleRadius() < row.aroundMm() / 2;
     }
 
-    /** The pins of the nearest gap, seen behind the cut. */
+    /** The pins of the nearest gap of each line, seen behind the cut. */
     private List<Section.Silhouette> pins() {
         List<Section.Silhouette> pins = new ArrayList<>();
         for (Prongs prongs : ring.design().prongs()) {
@@ -115,9 +117,16 @@ public final class RingSection {
                 continue;
             }
             StoneLayout layout = ring.layout(prongs.row());
-            double across = ring.pinAcross(prongs);
+            if (!layout.even() && layout.gaps().isEmpty()) {
+                continue;
+            }
             double radius = prongs.diameterMm() / 2;
-            for (StoneLayout.Line line : layout.lines()) {
+            for (int i = 0; i < layout.lines().size(); i++) {
+                int gap = nearestGap(layout, i);
+                double across = ring.pinAcross(prongs, gap);
+                StoneLayout.Line line = layout.even()
+                        ? layout.lines().get(i)
+                        : layout.gaps().get(gap).line();
                 double girdle = line.girdleRadius() - inner;
                 for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
                     double middle = line.across() + off;
@@ -138,22 +147,41 @@ public final class RingSection {
         return pins;
     }
 
+    /** The gap of a line that is nearest to the cut, as its number in the layout; 0 where all are alike. */
+    private int nearestGap(StoneLayout layout, int line) {
+        int perLine = layout.gaps().size() / layout.lines().size();
+        int nearest = line * perLine;
+        for (int i = line * perLine; !layout.even() && i < (line + 1) * perLine; i++) {
+            if (cosine(layout, i) > cosine(layout, nearest)) {
+                nearest = i;
+            }
+        }
+        return layout.even() ? 0 : nearest;
+    }
+
+    private double cosine(StoneLayout layout, int gap) {
+        return StrictMath.cos(layout.gaps().get(gap).angle() - radians);
+    }
+
     private List<Section.Dimension> dimensions() {
         List<Section.Dimension> dimensions = new ArrayList<>();
         for (Band band : ring.design().bands()) {
-            bandwright.dsl.model.Section profile = band.stations().get(0).section();
-            Bounds box = profile.outline().bounds();
+            Outline profile = ring.outline(band, radians);
+            Bounds box = profile.bounds();
             dimensions.add(across("width", box.minX(), box.maxX(), 0));
             dimensions.add(out("thickness", 0, box.maxY(), box.maxX()));
-            double side = sideHeight(profile.outline(), box);
+            double side = sideHeight(profile, box);
             if (side > 0 && side < box.maxY()) {
                 dimensions.add(out("side", 0, side, box.maxX()));
             }
         }
         for (Groove groove : ring.design().grooves()) {
+            if (!isMet(groove)) {
+                continue;
+            }
             groove.depthMm().ifPresent(depth -> {
                 Band band = ring.design().bands().get(0);
-                SurfaceLine.outer(band.stations().get(0).section().outline(), groove.acrossMm())
+                SurfaceLine.outer(ring.outline(band, radians), groove.acrossMm())
                         .filter(surface -> !groove.inside())
                         .ifPresent(surface -> {
                             double floor = surface.height() - depth;
@@ -177,6 +205,13 @@ public final class RingSection {
                     });
         }
         return dimensions;
+    }
+
+    /** Whether a groove passes through the cut. */
+    private boolean isMet(Groove groove) {
+        double off = radians * (180 / StrictMath.PI) - groove.around().centredDegrees();
+        double turn = off - 360 * Math.floor(off / 360);
+        return Math.min(turn, 360 - turn) <= groove.around().degrees() / 2;
     }
 
     /** How high the wall at the fingertip's side stands, if it is straight. */

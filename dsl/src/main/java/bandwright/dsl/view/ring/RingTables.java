@@ -166,8 +166,13 @@ public final class RingTables {
     public static Table blanks(Ring ring) {
         List<List<String>> rows = new ArrayList<>();
         for (Band band : ring.design().bands()) {
-            double thickness = band.stations().get(0).section().heightMm();
-            double width = band.stations().get(0).section().widthMm();
+            // A band that changes on its way round is forged or filed from a strip that holds its largest place.
+            double thickness = 0;
+            double width = 0;
+            for (Band.Station station : band.stations()) {
+                thickness = Math.max(thickness, station.section().heightMm());
+                width = Math.max(width, station.section().widthMm());
+            }
             double diameter = 2 * band.finger().innerRadiusMm();
             rows.add(List.of(
                     band.name(),

@@ -1,0 +1,3 @@
+profile dome = d-shape(width: 4.6 mm, height: 1.9 mm, side: 1.25 mm)
+band shank { finger ISO 57  profile dome  metal silver-925 }
+cut trough from shank { width 2 mm  depth 0.5 mm  around 8 deg  ends round }
