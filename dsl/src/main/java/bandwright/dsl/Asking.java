@@ -136,7 +136,7 @@ final class Asking {
             case BLANK -> tabled(RingTables.blanks(whole(show)));
             case OPTIONS -> exploring.options(show.span());
             case CHECKS -> throw notYet("show checks", show.span());
-            case DECISIONS -> throw notYet("show decisions", show.span());
+            case DECISIONS -> exploring.decisions(show.span());
             case STEPS -> throw notYet("show steps", show.span());
         };
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import bandwright.dsl.explore.Chapter;
 import bandwright.dsl.explore.Compared;
 import bandwright.dsl.explore.Explorer;
 import bandwright.dsl.explore.Found;
@@ -26,7 +27,7 @@ import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.ring.RingPictures;
 
 /** Makes answers of what is found out about other designs than the one that stands. */
-record Exploring(Explorer explorer) {
+record Exploring(Explorer explorer, List<Chapter> story) {
     private static final int CHART_PIXELS = 1000;
 
     /** Enough beside one another for a page. */
@@ -70,6 +71,11 @@ record Exploring(Explorer explorer) {
 
     private static List<Answer> tabled(Optional<Table> table) {
         return table.<Answer>map(Answer.Tabled::new).stream().toList();
+    }
+
+    /** Each decision so far, with its reason and what it did. */
+    List<Answer> decisions(Span asked) {
+        return List.of(new Answer.Tabled(explorer.decisions(story, asked)));
     }
 
     List<Answer> options(Span asked) {

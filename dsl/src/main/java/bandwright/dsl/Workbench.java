@@ -16,6 +16,7 @@ import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.edit.Completion;
 import bandwright.dsl.edit.Documentation;
+import bandwright.dsl.explore.Chapter;
 import bandwright.dsl.explore.Explorer;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
@@ -39,20 +40,24 @@ import bandwright.dsl.syntax.Statement;
  * }</pre>
  */
 public final class Workbench {
+    private static final int MOST_CHAPTERS = 1_000;
+
     private final Definitions definitions;
     private final Workshop workshop;
+    private final List<Chapter> story;
     private final Resolution design;
     private @Nullable Ring ring;
     private @Nullable Set<Diagnostic> faults;
 
-    private Workbench(Definitions definitions, Workshop workshop) {
+    private Workbench(Definitions definitions, Workshop workshop, List<Chapter> story) {
         this.definitions = definitions;
+        this.story = List.copyOf(story);
         this.workshop = workshop;
         this.design = new Resolution(definitions, new RingMeasurer(workshop));
     }
 
     public static Workbench empty() {
-        return new Workbench(Definitions.EMPTY, new Workshop());
+        return new Workbench(Definitions.EMPTY, new Workshop(), List.of());
     }
 
     /**
@@ -89,7 +94,7 @@ public final class Workbench {
         if (change.hasErrors()) {
             return new Outcome(this, told, List.of());
         }
-        Workbench next = new Workbench(change.definitions(), workshop);
+        Workbench next = decided(change.definitions());
         told.addAll(next.newFaults(this, text));
         if (told.stream().anyMatch(Diagnostic::isError)) {
             return new Outcome(this, told, List.of());
@@ -99,10 +104,22 @@ public final class Workbench {
                 : new Outcome(next, told, List.of());
     }
 
+    /** This design with other definitions, and what was decided by them kept in mind. */
+    private Workbench decided(Definitions changed) {
+        Chapter chapter = new Chapter(definitions, changed);
+        List<Chapter> longer = new ArrayList<>(story);
+        if (chapter.tells()) {
+            longer.add(chapter);
+        }
+        // Nobody reads a longer story, and each chapter holds a design.
+        return new Workbench(
+                changed, workshop, longer.subList(Math.max(0, longer.size() - MOST_CHAPTERS), longer.size()));
+    }
+
     private Outcome answer(
             Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
         List<Answer> answers = new ArrayList<>();
-        Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked));
+        Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked), story);
         Asking asking = new Asking(design, workshop, this::ring, text, exploring);
         int unanswered = 0;
         boolean interrupted = false;
@@ -174,7 +191,7 @@ public final class Workbench {
 
     /** Takes away all that a cell made. */
     public Workbench without(String cellId) {
-        return new Workbench(definitions.without(cellId), workshop);
+        return decided(definitions.without(cellId));
     }
 
     /** The numbers of the design as it stands. */
@@ -212,7 +229,7 @@ public final class Workbench {
                     (near.isEmpty() ? unknown.expected(String.join(", ", known)) : unknown.suggest(named, near.get(0)))
                             .build());
         }
-        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop);
+        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop, story);
         try {
             Value old = design.valueOf(name);
             Value given = next.design.valueOf(name);

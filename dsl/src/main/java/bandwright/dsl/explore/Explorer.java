@@ -72,6 +72,11 @@ public final class Explorer {
         return new Finding(design, workshop, source, heard, find).found();
     }
 
+    /** The design's story: what was decided, why, and what it did. */
+    public Table decisions(List<Chapter> story, Span asked) {
+        return new Decisions(workshop, heard, source.place(asked)).table(story);
+    }
+
     /** A real figure beside the computed one, and what would explain the difference. */
     public Table measured(Measured measured) {
         return new Measurements(design).table(measured, source);
