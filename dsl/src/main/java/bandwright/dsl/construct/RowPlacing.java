@@ -22,6 +22,9 @@ import bandwright.dsl.quantity.QuantityFormat;
 record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
     private static final double SAME = 1e-9;
 
+    /** More is beyond what can be cut in memory. */
+    private static final int MOST_STONES = 10_000;
+
     /** Places at which a surface is compared. */
     private static final int LOOKS = 256;
 
@@ -51,6 +54,11 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
                     : lines.get(0).girdleRadius();
             throw new Fault(Diagnostic.error("too-few-stones", row.place())
                     .with(row.name(), Lengths.text(2 * StrictMath.PI * radius), Lengths.text(row.aroundMm()))
+                    .build());
+        }
+        if (layout.count() > MOST_STONES) {
+            throw new Fault(Diagnostic.error("too-many-stones", row.place())
+                    .with(row.name(), Integer.toString(layout.count()), Integer.toString(MOST_STONES))
                     .build());
         }
         return layout;

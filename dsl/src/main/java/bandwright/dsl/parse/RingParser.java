@@ -26,6 +26,8 @@ public final class RingParser {
     /** The longest text that is read, in characters. */
     public static final int LONGEST = 5_000_000;
 
+    static final int MOST_STATEMENTS = 20_000;
+
     private RingParser() {}
 
     public static ParseResult parse(SourceText source) {
@@ -35,7 +37,15 @@ public final class RingParser {
             report.add(Diagnostic.error("text-too-long", source.place(new Span(0, 1))));
         } else {
             List<Token> tokens = Scanner.scan(source, report);
-            for (List<Token> chunk : StatementCutter.cut(tokens, report)) {
+            List<List<Token>> chunks = StatementCutter.cut(tokens, report);
+            if (chunks.size() > MOST_STATEMENTS) {
+                report.add(Diagnostic.error(
+                                "too-many-statements",
+                                report.place(chunks.get(MOST_STATEMENTS).get(0)))
+                        .with(Integer.toString(MOST_STATEMENTS)));
+                chunks = List.of();
+            }
+            for (List<Token> chunk : chunks) {
                 Statement statement = StatementReader.read(chunk, report);
                 if (statement != null) {
                     statements.add(statement);

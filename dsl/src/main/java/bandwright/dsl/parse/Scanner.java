@@ -27,6 +27,9 @@ import static bandwright.dsl.parse.antlr.BandLexer.*;
  * are only those of the language and the rest of the statement is read as if nothing had been wrong.
  */
 final class Scanner {
+    /** Fifty thousand definitions; more is no text that a person wrote. */
+    static final int MOST_WORDS = 300_000;
+
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
     private static final Pattern GLUED = Pattern.compile("(.+)-(\\d+(?:\\.\\d+)?)");
     private static final Map<String, Integer> FOREIGN = Map.of("==", EQ, "!=", NE, "&&", AND, "||", OR, "**", CARET);
@@ -41,7 +44,13 @@ final class Scanner {
     }
 
     static List<Token> scan(SourceText source, Report report) {
-        List<Token> raw = raw(source).stream()
+        List<Token> all = raw(source);
+        if (all.size() > MOST_WORDS) {
+            report.add(Diagnostic.error("too-many-words", report.place(all.get(MOST_WORDS)))
+                    .with(Integer.toString(MOST_WORDS)));
+            return List.of();
+        }
+        List<Token> raw = all.stream()
                 .filter(token -> token.getChannel() == Token.DEFAULT_CHANNEL)
                 .toList();
         Scanner scanner = new Scanner(raw, report);
@@ -51,13 +60,15 @@ final class Scanner {
         return scanner.words;
     }
 
-    /** All words as they are written, slips and comments too. */
+    /** All words as they are written, slips and comments too; of a text with too many, one more than are read. */
     static List<Token> raw(SourceText source) {
         CodePointBuffer buffer = CodePointBuffer.withInts(IntBuffer.wrap(source.codePoints()));
         BandLexer lexer = new BandLexer(CodePointCharStream.fromBuffer(buffer, source.name()));
         lexer.removeErrorListeners();
         List<Token> raw = new ArrayList<>();
-        for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
+        for (Token token = lexer.nextToken();
+                token.getType() != Token.EOF && raw.size() <= MOST_WORDS;
+                token = lexer.nextToken()) {
             raw.add(token);
         }
         return raw;

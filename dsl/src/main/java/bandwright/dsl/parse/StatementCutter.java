@@ -30,6 +30,9 @@ final class StatementCutter {
     /** How deep brackets, signs and powers may nest. */
     static final int DEEPEST = 200;
 
+    /** Words in a statement. */
+    static final int LONGEST = 20_000;
+
     private static final Set<Integer> LINES_MATTER = Set.of(VARY, WHAT_IF, OPTION);
 
     private final List<Token> words;
@@ -180,6 +183,13 @@ final class StatementCutter {
         while (!open.isEmpty()) {
             Token last = current.get(current.size() - 1);
             forgotten(open.pop(), last);
+        }
+        if (current.size() > LONGEST) {
+            report.add(Diagnostic.error("statement-too-long", report.place(current.get(0)))
+                    .with(Integer.toString(LONGEST)));
+            current = new ArrayList<>();
+            tooDeep = false;
+            return;
         }
         if (!tooDeep) {
             Token deep = deepest();

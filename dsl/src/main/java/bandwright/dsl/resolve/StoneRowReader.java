@@ -26,6 +26,11 @@ final class StoneRowReader extends Reader {
     /** Thickness of a girdle where nothing is said, as a share of the stone's size. */
     private static final double GIRDLE = 0.03;
 
+    /** The smallest stones cut are about 0.5 mm (common practice, no source); less than this is a slip. */
+    private static final double SMALLEST_MM = 0.2;
+
+    private static final int MOST_LINES = 300;
+
     private static final String EXAMPLE = "stone round diamond 1.5 mm";
 
     private final bandwright.dsl.syntax.StoneRow row;
@@ -79,6 +84,10 @@ final class StoneRowReader extends Reader {
         Expression by = stone.by();
         double other = by == null ? size : length("stone", by, Sign.POSITIVE);
         cut.ifPresent(known -> checkSizes(known, stone));
+        if (Math.min(size, other) > 0 && Math.min(size, other) < SMALLEST_MM) {
+            faults.add(Diagnostic.error("stone-too-small", place(stone))
+                    .with(millimetres(Math.min(size, other)), millimetres(SMALLEST_MM)));
+        }
         Expression within = stone.within();
         double tolerance = within == null ? 0 : length("within", within, Sign.NOT_NEGATIVE);
         if (tolerance >= Math.min(size, other)) {
@@ -140,6 +149,11 @@ final class StoneRowReader extends Reader {
             return List.of(0.0);
         }
         List<Double> offsets = new ArrayList<>();
+        if (across.offsets().size() > MOST_LINES) {
+            faults.add(Diagnostic.error("too-many-lines", place(across.offsets().get(MOST_LINES)))
+                    .with(Integer.toString(across.offsets().size()), Integer.toString(MOST_LINES)));
+            return List.of(0.0);
+        }
         across.offsets().forEach(offset -> offsets.add(length("across", offset, Sign.ANY)));
         return offsets;
     }

@@ -25,8 +25,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 class RingParserTest {
     /** Need a text too long to keep as a file. */
-    private static final Set<String> TESTED_HERE =
-            Set.of("text-too-long", "too-deep", "too-many-errors", "number-too-large");
+    private static final Set<String> TESTED_HERE = Set.of(
+            "text-too-long",
+            "too-many-words",
+            "too-many-statements",
+            "statement-too-long",
+            "too-deep",
+            "too-many-errors",
+            "number-too-large");
 
     @TestFactory
     Stream<DynamicTest> texts_become_the_expected_trees() {
@@ -132,6 +138,25 @@ class RingParserTest {
     }
 
     @Test
+    void a_text_with_too_many_words_or_statements_is_not_read() {
+        assertThat(parse("+".repeat(Scanner.MOST_WORDS + 1)).diagnostics())
+                .extracting(Diagnostic::code)
+                .containsExactly("too-many-words");
+        assertThat(parse("1\n".repeat(RingParser.MOST_STATEMENTS)).diagnostics())
+                .isEmpty();
+        assertThat(parse("1\n".repeat(RingParser.MOST_STATEMENTS + 1)).diagnostics())
+                .extracting(Diagnostic::code)
+                .containsExactly("too-many-statements");
+    }
+
+    @Test
+    void a_statement_with_too_many_words_is_not_read_but_the_others_are() {
+        ParseResult result = parse("a = 1" + " + 1".repeat(StatementCutter.LONGEST) + "\nb = 2");
+        assertThat(result.diagnostics()).extracting(Diagnostic::code).containsExactly("statement-too-long");
+        assertThat(result.cell().statements()).hasSize(1);
+    }
+
+    @Test
     void brackets_nest_two_hundred_deep_and_no_deeper() {
         assertThat(parse("x = " + "(".repeat(200) + "1" + ")".repeat(200)).diagnostics())
                 .isEmpty();
@@ -142,7 +167,7 @@ class RingParserTest {
 
     @Test
     void endless_signs_conditions_powers_and_sums_are_too_deep() {
-        int many = 100_000;
+        int many = 3_000;
         for (String text : new String[] {
             "x = " + "- ".repeat(many) + "1",
             "x = " + "not ".repeat(many) + "true",
