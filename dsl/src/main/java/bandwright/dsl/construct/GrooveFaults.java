@@ -51,4 +51,10 @@ final class GrooveFaults {
                 .with(groove.name(), Lengths.text(groove.widthMm()), Lengths.text(lengthMm))
                 .build());
     }
+
+    static Fault tooMany(Groove groove, int most) {
+        return new Fault(Diagnostic.error("too-many-carved", groove.place())
+                .with(groove.name(), Integer.toString(most))
+                .build());
+    }
 }

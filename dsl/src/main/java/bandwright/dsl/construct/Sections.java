@@ -24,6 +24,9 @@ import bandwright.dsl.model.Groove;
  * the order of the text nor the names of grooves matter. What no plane section tells (bands that change, grooves on arcs) is left to {@link Carving}.
  */
 public final class Sections {
+    /** Each is cut from the whole body, which grows with every one: more would take minutes. */
+    private static final int MOST_CARVED = 24;
+
     private final Map<String, PartSection> parts = new LinkedHashMap<>();
     private final Map<String, Band> bands = new LinkedHashMap<>();
     private final List<Groove> keeping = new ArrayList<>();
@@ -45,7 +48,13 @@ public final class Sections {
         for (Band band : design.bands()) {
             sections.add(band);
         }
+        boolean even = design.bands().stream().allMatch(Band::isEven);
+        int carved = 0;
         for (Groove groove : inOrder(design.grooves())) {
+            carved += even && groove.around().isFull() ? 0 : 1;
+            if (carved > MOST_CARVED) {
+                throw GrooveFaults.tooMany(groove, MOST_CARVED);
+            }
             sections.cut(groove);
         }
         return sections;
