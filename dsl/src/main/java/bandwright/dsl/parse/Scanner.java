@@ -89,7 +89,7 @@ final class Scanner {
             case LETTER_FRACTION -> letterFraction(token);
             case GLUED_MINUS -> gluedMinus(token, text);
             case FOREIGN_SIGN -> foreignSign(token);
-            case OPEN_STRING -> openString(token);
+            case OPEN_STRING -> openString(at);
             case UNKNOWN -> unknown(at);
             default -> words.add(token);
         }
@@ -166,7 +166,15 @@ final class Scanner {
         words.add(made(type, token, right, span(token)));
     }
 
-    private void openString(Token token) {
+    /** After a number, a quote alone is what people write for inches. */
+    private void openString(int at) {
+        Token token = raw.get(at);
+        boolean inches = type(at - 1) == NUMBER && token.getText().strip().length() == 1;
+        if (inches) {
+            report.add(Diagnostic.error("inch-sign", report.place(token)).suggest(report.place(token), " inch"));
+            words.add(made(UNIT, token, "inch", span(token)));
+            return;
+        }
         report.add(Diagnostic.error("open-text", report.place(token))
                 .suggest(report.place(token), token.getText().stripTrailing() + "\""));
         words.add(made(STRING, token, token.getText() + "\"", span(token)));

@@ -3,6 +3,7 @@ package bandwright.dsl.parse;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 import org.antlr.v4.runtime.Token;
@@ -39,6 +40,10 @@ final class SyntaxFault {
         } else if (Report.span(words.get(index)).length() == 0) {
             // A bracket that was forgotten and put in by the cutter; that has been reported.
             return false;
+        }
+        Optional<Diagnostic.Builder> habit = new Habits(words, expectation, report).said();
+        if (habit.isPresent()) {
+            return add(habit.get());
         } else if (inBlock && lacksValue()) {
             return unfinishedProperty();
         } else if (inBlock && (type(0) == EQ || type(0) == COLON) && Words.isName(type(-1))) {
@@ -164,6 +169,10 @@ final class SyntaxFault {
             return missingEquals();
         }
         Diagnostic.Builder fault = fault("unknown-statement", first).with(first.getText());
+        Optional<String> meant = Habits.otherWord(lower);
+        if (meant.isPresent()) {
+            return add(fault.suggest(report.place(first), meant.get()));
+        }
         return add(withNearest(fault, 0, Set.copyOf(Words.openers())));
     }
 

@@ -4,8 +4,11 @@ package bandwright.dsl.resolve;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +24,9 @@ import bandwright.dsl.source.Place;
 final class NameFaults {
     private static final int MOST_RECIPES = 8;
 
+    /** {@code ISO57}, {@code US7}, or a letter alone, which is a finger size in the United Kingdom. */
+    private static final Pattern SIZE = Pattern.compile("(US|UK|ISO|JP|CH|DE)(\\d+)|(?:UK)?([A-Z])");
+
     private final Definitions definitions;
 
     NameFaults(Definitions definitions) {
@@ -29,6 +35,14 @@ final class NameFaults {
 
     /** A name that nothing defines yet, where any value may stand. */
     Fault undefined(String name, @Nullable Place place) {
+        Matcher size = SIZE.matcher(name);
+        if (size.matches() && place != null) {
+            boolean letter = size.group(1) == null;
+            return new Fault(Diagnostic.warning("not-defined-yet", place)
+                    .with(name)
+                    .suggest(place, letter ? "UK " + size.group(3) : size.group(1) + " " + size.group(2))
+                    .build());
+        }
         Set<String> known = new TreeSet<>(definitions.names());
         if (name.contains("-")) {
             known.addAll(MetalCatalogue.names());
@@ -43,7 +57,9 @@ final class NameFaults {
     }
 
     /** A metal that nobody knows; a mark without a recipe gets the recipes that are sold under it. */
-    Fault unknownMetal(String name, @Nullable Place place) {
+    Fault unknownMetal(String written, @Nullable Place place) {
+        // Case counts, but not for what is meant.
+        String name = recipes(written).isEmpty() ? written.toLowerCase(Locale.ROOT) : written;
         List<String> recipes = recipes(name);
         if (recipes.isEmpty()) {
             // A family or colour alone, such as gold or red-gold: what there is of it.
@@ -61,7 +77,7 @@ final class NameFaults {
         List<String> known = new ArrayList<>(definitions.names(Kind.METAL));
         known.addAll(definitions.names(Kind.DEFINITION));
         known.addAll(MetalCatalogue.names());
-        return unknown("unknown-metal", name, place, known);
+        return unknown("unknown-metal", written, place, known);
     }
 
     Fault unknownStone(String name, @Nullable Place place) {

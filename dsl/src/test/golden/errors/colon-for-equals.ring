@@ -1,0 +1,2 @@
+breadth: 4 mm
+depth := 1 mm

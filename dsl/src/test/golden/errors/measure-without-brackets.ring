@@ -1,0 +1,2 @@
+weight shank
+show weight shank

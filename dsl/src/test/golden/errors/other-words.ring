@@ -1,0 +1,3 @@
+print weight(b)
+delete x
+claws c for r on b { }

@@ -1,0 +1,1 @@
+let breadth = 4 mm
