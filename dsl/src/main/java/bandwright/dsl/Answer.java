@@ -77,6 +77,16 @@ public sealed interface Answer {
         public String plainText() {
             return explanation.plainText();
         }
+
+        /** A nested list for a page. */
+        public String html() {
+            return explanation.html();
+        }
+
+        /** A nested list for a notebook. */
+        public String markdown() {
+            return explanation.markdown();
+        }
     }
 
     /** How a {@code require} came out. */

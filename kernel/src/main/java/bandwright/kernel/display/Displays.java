@@ -59,7 +59,7 @@ public final class Displays {
         } else if (answer instanceof Answer.Tabled tabled) {
             data.put(HTML, tabled.table().html());
         } else if (answer instanceof Answer.Explained explained) {
-            data.put(MARKDOWN, explained.explanation().markdown());
+            data.put(MARKDOWN, explained.markdown());
         } else if (answer instanceof Answer.Varied varied) {
             data.put(HTML, varied.shown().html());
             String csv = varied.csv();

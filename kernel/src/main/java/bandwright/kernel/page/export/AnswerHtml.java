@@ -31,7 +31,7 @@ final class AnswerHtml {
             return TableHtml.of(tabled.table());
         }
         if (answer instanceof Answer.Explained explained) {
-            return "<div class=\"explained\">\n" + explained.explanation().html() + "</div>\n";
+            return "<div class=\"explained\">\n" + explained.html() + "</div>\n";
         }
         if (answer instanceof Answer.Varied varied) {
             return TableHtml.of(varied.shown());
