@@ -39,7 +39,7 @@ public final class Ring {
     private final Workshop workshop;
     private final Surfaces surfaces;
     private final Map<String, StoneLayout> layouts = new LinkedHashMap<>();
-    private final Map<String, Feature> seatFeatures = new LinkedHashMap<>();
+    private final Map<String, List<Feature>> seatFeatures = new LinkedHashMap<>();
     private final Map<String, Feature> pinFeatures = new LinkedHashMap<>();
     private final Map<String, Body> bodies = new LinkedHashMap<>();
     private @Nullable Sections sections;
@@ -129,7 +129,7 @@ public final class Ring {
         Set<StoneLayout> rows = new LinkedHashSet<>();
         for (Seats seats : design.seats()) {
             if (cuts(seats, section.name())) {
-                cuts.add(seatFeature(seats));
+                cuts.addAll(seatFeatures(seats));
                 rows.add(layout(seats.row()));
             }
         }
@@ -248,8 +248,8 @@ public final class Ring {
         return new RowPlacing(row, section(row.part()), bounds(row.part())).layout();
     }
 
-    private Feature seatFeature(Seats seats) {
-        Feature known = seatFeatures.get(seats.name());
+    private List<Feature> seatFeatures(Seats seats) {
+        List<Feature> known = seatFeatures.get(seats.name());
         if (known == null) {
             StoneLayout layout = layout(seats.row());
             for (String part : seats.from()) {
@@ -312,12 +312,12 @@ public final class Ring {
         if (prongs.rootMm().isPresent()) {
             return prongs.rootMm().getAsDouble();
         }
-        double size = layout(prongs.row()).row().aroundMm();
+        StoneRow row = layout(prongs.row()).row();
         return design.seats().stream()
                 .filter(seats -> seats.row().equals(prongs.row()))
                 .findFirst()
-                .map(seats -> seats.bearingMm().orElse(SeatShape.pavilionDepth(size - seats.holeMm())))
-                .orElse(SeatShape.pavilionDepth(size));
+                .map(seats -> SeatShape.coneMm(seats, row))
+                .orElseGet(() -> SeatShape.pavilionMm(row));
     }
 
     /**
@@ -328,7 +328,7 @@ public final class Ring {
     public void check() {
         cutSections();
         design.stoneRows().forEach(row -> layout(row.name()));
-        design.seats().forEach(this::seatFeature);
+        design.seats().forEach(this::seatFeatures);
         design.prongs().forEach(this::pinFeature);
     }
 

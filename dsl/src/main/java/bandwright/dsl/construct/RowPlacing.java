@@ -102,7 +102,7 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
                     .with(row.name(), Lengths.text(row.sinkMm()), Lengths.text(surface.height() - inner))
                     .build());
         }
-        double pavilion = SeatShape.pavilionDepth(row.widthMm());
+        double pavilion = SeatShape.pavilionMm(row);
         if (-row.sinkMm() > pavilion) {
             throw new Fault(Diagnostic.error("stones-float", row.place())
                     .with(row.name(), Lengths.text(-row.sinkMm()), Lengths.text(pavilion))

@@ -62,7 +62,7 @@ final class SeatsReader extends Reader {
     }
 
     private void checkHole(StoneRow row, double hole) {
-        double stone = row.widthMm();
+        double stone = row.size().widthMm();
         Property.Amount said = block.amount(Property.Word.HOLE);
         if (hole >= stone && said != null) {
             faults.add(Diagnostic.error("hole-too-wide", place(said.value()))
