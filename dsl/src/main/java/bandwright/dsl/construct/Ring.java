@@ -7,9 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +42,7 @@ public final class Ring {
     private final Surfaces surfaces;
     private final Map<String, StoneLayout> layouts = new LinkedHashMap<>();
     private final Map<String, List<Feature>> seatFeatures = new LinkedHashMap<>();
+    private final Map<String, ChannelCut> channels = new LinkedHashMap<>();
     private final Map<String, Feature> pinFeatures = new LinkedHashMap<>();
     private final Map<String, Body> bodies = new LinkedHashMap<>();
     private @Nullable Sections sections;
@@ -123,7 +126,19 @@ public final class Ring {
         }
     }
 
-    private Work work(PartSection section) {
+    /** A part less the channels cut from it; they come after the stones, which stand on what was there before. */
+    private PartSection channelled(PartSection whole) {
+        PartSection part = whole;
+        for (Seats seats : design.seats()) {
+            if (seats.channel().isPresent() && cuts(seats, whole.name())) {
+                part = channel(seats).from(part, workshop);
+            }
+        }
+        return part;
+    }
+
+    private Work work(PartSection whole) {
+        PartSection section = channelled(whole);
         List<Feature> cuts = new ArrayList<>();
         List<Feature> additions = new ArrayList<>();
         Set<StoneLayout> rows = new LinkedHashSet<>();
@@ -257,15 +272,53 @@ public final class Ring {
             }
             Band band = section(layout.row().part()).band();
             double inner = band.finger().innerRadiusMm();
-            double outer = inner
-                    + band.stations().stream()
-                            .mapToDouble(station -> station.section().heightMm())
-                            .max()
-                            .orElse(0);
-            known = SeatShape.of(seats, layout, inner, outer, surfaces);
+            known = SeatShape.of(seats, layout, inner, outermost(band), surfaces);
             seatFeatures.put(seats.name(), known);
         }
         return known;
+    }
+
+    /** The channel that takes the place of seats. */
+    private ChannelCut channel(Seats seats) {
+        ChannelCut known = channels.get(seats.name());
+        if (known == null) {
+            StoneLayout layout = layout(seats.row());
+            PartSection part = section(layout.row().part());
+            RowPlacing placing = new RowPlacing(layout.row(), part, bounds(part));
+            List<DoubleFunction<StoneLayout.Place>> lines = new ArrayList<>();
+            for (int i = 0; i < layout.lines().size(); i++) {
+                StoneLayout.Line line = layout.lines().get(i);
+                double across = layout.row().acrossMm().get(i);
+                lines.add(
+                        layout.even()
+                                ? angle -> new StoneLayout.Place(line, angle)
+                                : angle -> placing.place(across, angle));
+            }
+            List<PartSection> metal = seats.from().stream()
+                    .flatMap(name -> cutSections().piecesOf(name).stream())
+                    .distinct()
+                    .map(cutSections()::find)
+                    .filter(Objects::nonNull)
+                    .toList();
+            Band band = part.band();
+            known = new ChannelCut(
+                    seats,
+                    layout,
+                    lines,
+                    new ChannelMetal(
+                            metal, angle -> outline(band, angle), band.finger().innerRadiusMm(), outermost(band)),
+                    surfaces);
+            channels.put(seats.name(), known);
+        }
+        return known;
+    }
+
+    private static double outermost(Band band) {
+        return band.finger().innerRadiusMm()
+                + band.stations().stream()
+                        .mapToDouble(station -> station.section().heightMm())
+                        .max()
+                        .orElse(0);
     }
 
     /** Seats that find no metal of a part they are cut from are a slip in the text. */
@@ -329,6 +382,7 @@ public final class Ring {
         cutSections();
         design.stoneRows().forEach(row -> layout(row.name()));
         design.seats().forEach(this::seatFeatures);
+        sections().forEach(this::channelled);
         design.prongs().forEach(this::pinFeature);
     }
 

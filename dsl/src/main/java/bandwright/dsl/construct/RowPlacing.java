@@ -114,7 +114,7 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
      * A stone on the surface at an angle. The surface lies at h(θ, x) from the axis; square to it stands (1, −h′/h, −∂h/∂x) out, around and
      * across. The girdle's centre lies below the surface along that.
      */
-    private StoneLayout.Place place(double across, double angle) {
+    StoneLayout.Place place(double across, double angle) {
         SurfaceLine surface = surface(across, angle).orElseThrow(() -> beyond(angle));
         double rise = row.upright() ? 0 : rise(across, angle, surface.height());
         double size = Math.sqrt(1 + rise * rise * surface.outFacing() * surface.outFacing());

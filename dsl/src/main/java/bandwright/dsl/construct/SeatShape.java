@@ -51,7 +51,7 @@ final class SeatShape {
     /** One shape for all stones; where a bevel at the finger is asked for, one for each height of girdles above it. */
     static List<Feature> of(Seats seats, StoneLayout layout, double innermost, double outermost, Surfaces surfaces) {
         SeatShape shape = new SeatShape(seats, layout.row(), surfaces);
-        if (layout.places().isEmpty()) {
+        if (layout.places().isEmpty() || seats.holeMm() == 0) {
             return List.of();
         }
         double reach = Math.max(layout.row().aroundMm(), layout.row().widthMm()) / 2;
@@ -101,6 +101,9 @@ final class SeatShape {
     private record Ring(double height, Kind kind, double amount) {}
 
     private Feature.Form form(double level, double deepest, double highest) {
+        if (seats.channel().isPresent()) {
+            return drilled(level, deepest);
+        }
         double bearing = coneMm(seats, row);
         if ((seats.bearingMm().isPresent() || seats.deburrMm() > 0) && bearing + seats.deburrMm() >= level) {
             throw new Fault(Diagnostic.error("seat-too-deep", seats.place())
@@ -109,15 +112,7 @@ final class SeatShape {
         }
         List<Ring> rings = new ArrayList<>();
         List<Integer> faces = new ArrayList<>();
-        double bottom = -Math.max(deepest, bearing) - BEYOND_MM;
-        int holeFace = face("hole");
-        if (seats.deburrMm() > 0) {
-            rings.add(new Ring(bottom, Kind.HOLE, hole + seats.deburrMm() - level - bottom));
-            faces.add(face("bevel"));
-            bottom = -level + seats.deburrMm();
-        }
-        rings.add(new Ring(bottom, Kind.HOLE, hole));
-        faces.add(holeFace);
+        drill(rings, faces, level, Math.max(deepest, bearing));
         rings.add(new Ring(-bearing, Kind.HOLE, hole));
         double narrowed = narrowedMm();
         if (narrowed > 0) {
@@ -134,6 +129,31 @@ final class SeatShape {
         faces.add(bore);
         rings.add(new Ring(highest + BEYOND_MM, Kind.GIRDLE, seats.clearanceMm()));
         return row.cut() == StoneCut.ROUND ? turned(rings, faces) : stacked(rings, faces);
+    }
+
+    /** The hole from below the finger, with its bevel, as far as the next outline. */
+    private void drill(List<Ring> rings, List<Integer> faces, double level, double deepest) {
+        double bottom = -deepest - BEYOND_MM;
+        int holeFace = face("hole");
+        if (seats.deburrMm() > 0) {
+            rings.add(new Ring(bottom, Kind.HOLE, hole + seats.deburrMm() - level - bottom));
+            faces.add(face("bevel"));
+            bottom = -level + seats.deburrMm();
+        }
+        rings.add(new Ring(bottom, Kind.HOLE, hole));
+        faces.add(holeFace);
+    }
+
+    /** Under a stone in a channel: a hole that ends in the slot. */
+    private Feature.Form drilled(double level, double deepest) {
+        List<Ring> rings = new ArrayList<>();
+        List<Integer> faces = new ArrayList<>();
+        drill(rings, faces, level, deepest);
+        rings.add(new Ring(0, Kind.HOLE, hole));
+        List<Point> points =
+                rings.stream().map(ring -> new Point(ring.height, ring.amount)).toList();
+        faces.add(face("hole"));
+        return new Feature.Turned(points, faces, FACETS);
     }
 
     private Feature.Form turned(List<Ring> rings, List<Integer> faces) {
