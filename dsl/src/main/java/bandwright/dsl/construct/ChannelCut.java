@@ -70,7 +70,7 @@ final class ChannelCut {
         return channel.barsEvery() == 0 ? 0 : Math.min(BAR_MM / 2 / top, layout.stepRadians() / 4);
     }
 
-    /** A part less its channels. */
+    /** A part less its channels; the part itself where they take nothing. */
     PartSection from(PartSection part, Workshop workshop) {
         boolean turned = part.isTurned()
                 && layout.full()
@@ -83,6 +83,9 @@ final class ChannelCut {
         PartSection rest = part;
         for (StoneLayout.Line line : layout.lines()) {
             Region tool = Region.of(Outline.polygon(polygon(line, 0, false)));
+            if (RegionBoolean.intersection(rest.region(), tool).isEmpty()) {
+                continue;
+            }
             rest = rest.madeBy(seats.name(), tool).with(RegionBoolean.difference(rest.region(), tool));
         }
         refuseParting(
@@ -95,6 +98,9 @@ final class ChannelCut {
         Solid rest = whole;
         for (int i = 0; i < lines.size(); i++) {
             rest = new Solid.Less(rest, tool(i));
+        }
+        if (workshop.carved(whole).volumeMm3() - workshop.carved(rest).volumeMm3() < Carved.SPECK_MM3) {
+            return part;
         }
         refuseParting(
                 part,

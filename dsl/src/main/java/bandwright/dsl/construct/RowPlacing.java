@@ -56,6 +56,17 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
         return layout;
     }
 
+    /** For each line of the row, the stone that would stand at an angle. */
+    List<DoubleFunction<StoneLayout.Place>> lines(StoneLayout layout) {
+        List<DoubleFunction<StoneLayout.Place>> lines = new ArrayList<>();
+        for (int i = 0; i < layout.lines().size(); i++) {
+            StoneLayout.Line line = layout.lines().get(i);
+            double across = row.acrossMm().get(i);
+            lines.add(layout.even() ? angle -> new StoneLayout.Place(line, angle) : angle -> place(across, angle));
+        }
+        return lines;
+    }
+
     private double middle() {
         return row.around().centredDegrees() * (StrictMath.PI / 180);
     }
@@ -114,7 +125,7 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
      * A stone on the surface at an angle. The surface lies at h(θ, x) from the axis; square to it stands (1, −h′/h, −∂h/∂x) out, around and
      * across. The girdle's centre lies below the surface along that.
      */
-    StoneLayout.Place place(double across, double angle) {
+    private StoneLayout.Place place(double across, double angle) {
         SurfaceLine surface = surface(across, angle).orElseThrow(() -> beyond(angle));
         double rise = row.upright() ? 0 : rise(across, angle, surface.height());
         double size = Math.sqrt(1 + rise * rise * surface.outFacing() * surface.outFacing());
