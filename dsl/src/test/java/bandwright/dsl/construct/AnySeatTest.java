@@ -85,7 +85,7 @@ class AnySeatTest {
             double r = 0.4;
             double cone = 0.5 / 3 * (Math.PI * r * r + r * distances(across, around) / 2 + 4 * across * around);
             double expected = bore(around + 0.05, y -> across + 0.05) + cone + hole(r, 0.5);
-            assertThat(taken(ring(stone, HOLE))).as(stone).isCloseTo(expected, withinPercentage(0.05));
+            assertThat(taken(ring(stone, HOLE))).as(stone).isCloseTo(expected, withinPercentage(0.03));
         }
     }
 
@@ -97,7 +97,7 @@ class AnySeatTest {
         double cone = Math.PI * 0.5 * (r * r + r * (a - r + b - r) / 2 + (a - r) * (b - r) / 3);
         double expected =
                 bore(b + 0.05, y -> (a + 0.05) * Math.sqrt(1 - y * y / (b + 0.05) / (b + 0.05))) + cone + hole(r, 0.5);
-        assertThat(taken(ring("oval diamond 1.4 mm by 2.2 mm", HOLE))).isCloseTo(expected, withinPercentage(0.05));
+        assertThat(taken(ring("oval diamond 1.4 mm by 2.2 mm", HOLE))).isCloseTo(expected, withinPercentage(0.03));
     }
 
     /** A frustum of rectangles narrowed by the same on every side, and the flat floor as wide as the hole. */
@@ -113,7 +113,7 @@ class AnySeatTest {
         double pocket = depth / 6 * (low + 4 * middle + 4 * a * b);
         double expected = bore(b, y -> a) + pocket + hole(r, depth);
         assertThat(taken(ring("baguette diamond 1.4 mm by 2.2 mm", "hole 0.8 mm")))
-                .isCloseTo(expected, withinPercentage(0.05));
+                .isCloseTo(expected, withinPercentage(0.03));
     }
 
     @Test
