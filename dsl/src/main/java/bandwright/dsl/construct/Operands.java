@@ -10,6 +10,7 @@ import java.util.Map;
 import org.locationtech.jts.algorithm.CGAlgorithms3D;
 import org.locationtech.jts.geom.Coordinate;
 
+import bandwright.dsl.geometry.operation.Turning;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 
@@ -17,8 +18,9 @@ import bandwright.dsl.geometry.solid.MeshBuilder;
  * Gathers placed shapes into as few meshes as may be, for a boolean costs as much for a hundred shapes as for one. Shapes that
  * certainly stand clear of each other share a mesh; each that does not waits for the next.
  *
- * <p>Two turned shapes stand clear if the axes of all their pieces (hole, cone, bore) are farther apart than the pieces' radii
- * together. So the seats of a row, whose boxes overlap but which do not, are one operand. Neighbours are found in a grid of
+ * <p>Two shapes stand clear if the axes of all their pieces (hole, cone, bore) are farther apart than the pieces' radii
+ * together; shapes that are not round also if a plane parts them, of which those along and between their sides are tried. So the seats of a
+ * row, whose boxes overlap but which do not, are one operand. Neighbours are found in a grid of
  * cubes as large as the largest shape: cost grows with the number of shapes.
  */
 final class Operands {
@@ -26,9 +28,41 @@ final class Operands {
     private static final double CORNERS = 1.01;
 
     /** A placed shape: its pieces' ends along the axis, their radii, and its mesh in a box. */
-    private record Placed(List<Coordinate> ends, List<Double> radii, Mesh mesh, Box box) {
+    private record Placed(
+            List<Coordinate> ends, List<Double> radii, boolean round, Turning.Frame frame, Mesh mesh, Box box) {
         boolean isClearOf(Placed other) {
-            return !box.meets(other.box) || piecesAreClear(other);
+            return !box.meets(other.box) || piecesAreClear(other) || (!(round && other.round) && isPartedFrom(other));
+        }
+
+        /** Whether all of the one lies on one side of a plane, and all of the other on its other side. */
+        private boolean isPartedFrom(Placed other) {
+            double[][] own = {frame.side(), frame.third()};
+            double[][] others = {other.frame.side(), other.frame.third()};
+            for (int i = 0; i < 2; i++) {
+                double[] between = new double[3];
+                for (int k = 0; k < 3; k++) {
+                    between[k] = own[i][k] + others[i][k];
+                }
+                for (double[] way : List.of(own[i], others[i], between)) {
+                    double[] here = extent(way);
+                    double[] there = other.extent(way);
+                    if (here[1] < there[0] || there[1] < here[0]) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
+
+        private double[] extent(double[] way) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int v = 0; v < mesh.vertexCount(); v++) {
+                double at = mesh.x(v) * way[0] + mesh.y(v) * way[1] + mesh.z(v) * way[2];
+                low = Math.min(low, at);
+                high = Math.max(high, at);
+            }
+            return new double[] {low, high};
         }
 
         private boolean piecesAreClear(Placed other) {
@@ -147,14 +181,9 @@ final class Operands {
 
     private static Placed placed(Feature feature, Feature.Axis axis) {
         Feature.Stand stand = Feature.stand(axis);
-        List<Coordinate> ends =
-                feature.line().stream().map(point -> stand.along(point.x())).toList();
-        List<Double> radii = new ArrayList<>();
-        for (int i = 0; i + 1 < ends.size(); i++) {
-            radii.add(Math.max(
-                    feature.line().get(i).y(), feature.line().get(i + 1).y()));
-        }
+        Feature.Form form = feature.form();
+        List<Coordinate> ends = form.heights().stream().map(stand::along).toList();
         Mesh mesh = feature.mesh(axis);
-        return new Placed(ends, radii, mesh, Box.of(mesh));
+        return new Placed(ends, form.radii(), form instanceof Feature.Turned, stand.frame(), mesh, Box.of(mesh));
     }
 }

@@ -3,9 +3,11 @@ package bandwright.dsl.construct;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Prongs;
 
@@ -15,6 +17,8 @@ final class PinShape {
 
     /** Steps from the dome's foot to the small flat that stands for its pole. */
     private static final int DOME_STEPS = 5;
+
+    private static final int HALVINGS = 60;
 
     private PinShape() {}
 
@@ -27,14 +31,45 @@ final class PinShape {
             return prongs.acrossMm().getAsDouble();
         }
         double reach = prongs.reachMm().orElse(0);
-        double distance = layout.row().aroundMm() / 2 + prongs.diameterMm() / 2 - reach;
+        double beside = prongs.diameterMm() / 2 - reach;
         double along = layout.halfWay(gap);
-        if (distance <= along) {
-            throw new Fault(Diagnostic.error("pins-out-of-reach", prongs.place())
-                    .with(prongs.name(), Lengths.text(reach))
-                    .build());
+        return across(Girdle.of(layout.row()), along, beside)
+                .orElseThrow(() -> new Fault(Diagnostic.error("pins-out-of-reach", prongs.place())
+                        .with(prongs.name(), Lengths.text(reach))
+                        .build()));
+    }
+
+    /**
+     * How far across a point must lie that stands half-way between two stones and so far from the girdle's outline: of a round stone in closed form, of
+     * a rectangle at its corner, where covering both edges needs it, of an oval by halving to rounding.
+     *
+     * @param along from the stone's centre, mm
+     */
+    static OptionalDouble across(Girdle girdle, double along, double beside) {
+        if (girdle.cut() == StoneCut.ROUND) {
+            double distance = girdle.around() + beside;
+            return distance <= along
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.sqrt(distance * distance - along * along));
         }
-        return Math.sqrt(distance * distance - along * along);
+        double gap = Math.max(0, along - girdle.around());
+        if (girdle.distance(0, along) >= beside || (girdle.isRectangular() && beside <= 0)) {
+            return OptionalDouble.empty();
+        }
+        if (girdle.isRectangular()) {
+            return OptionalDouble.of(girdle.across() + Math.sqrt(beside * beside - gap * gap));
+        }
+        double low = 0;
+        double high = girdle.across() + Math.abs(beside);
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (girdle.distance(middle, along) < beside) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return OptionalDouble.of(high);
     }
 
     static Feature of(Prongs prongs, StoneLayout layout, double rootMm, Surfaces surfaces) {
@@ -65,7 +100,7 @@ final class PinShape {
                         gap.axisAround()));
             }
         }
-        return new Feature(points, faces, FACETS, axes);
+        return new Feature(new Feature.Turned(points, faces, FACETS), axes);
     }
 
     /**

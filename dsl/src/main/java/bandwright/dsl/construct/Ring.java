@@ -13,7 +13,6 @@ import java.util.TreeSet;
 
 import org.jspecify.annotations.Nullable;
 
-import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.operation.HalfPlaneSlice;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
@@ -38,9 +37,8 @@ public final class Ring {
     private final Design design;
     private final Workshop workshop;
     private final Surfaces surfaces;
+    private final Settings settings;
     private final Map<String, StoneLayout> layouts = new LinkedHashMap<>();
-    private final Map<String, Feature> seatFeatures = new LinkedHashMap<>();
-    private final Map<String, Feature> pinFeatures = new LinkedHashMap<>();
     private final Map<String, Body> bodies = new LinkedHashMap<>();
     private @Nullable Sections sections;
 
@@ -48,6 +46,7 @@ public final class Ring {
         this.design = design;
         this.workshop = workshop;
         this.surfaces = workshop.surfaces();
+        this.settings = new Settings(this, design, workshop);
     }
 
     public Design design() {
@@ -63,7 +62,7 @@ public final class Ring {
         return cutSections().parts();
     }
 
-    private Sections cutSections() {
+    Sections cutSections() {
         if (sections == null) {
             sections = Sections.of(design, workshop);
         }
@@ -123,19 +122,20 @@ public final class Ring {
         }
     }
 
-    private Work work(PartSection section) {
+    private Work work(PartSection whole) {
+        PartSection section = settings.channelled(whole);
         List<Feature> cuts = new ArrayList<>();
         List<Feature> additions = new ArrayList<>();
         Set<StoneLayout> rows = new LinkedHashSet<>();
         for (Seats seats : design.seats()) {
-            if (cuts(seats, section.name())) {
-                cuts.add(seatFeature(seats));
+            if (settings.cuts(seats, section.name())) {
+                cuts.addAll(settings.seatFeatures(seats));
                 rows.add(layout(seats.row()));
             }
         }
         for (Prongs prongs : design.prongs()) {
             if (prongs.part().equals(section.name())) {
-                additions.add(pinFeature(prongs));
+                additions.add(settings.pinFeature(prongs));
                 rows.add(layout(prongs.row()));
             }
         }
@@ -160,13 +160,6 @@ public final class Ring {
                 .mapToDouble(groove -> ((Groove.LetInHalves) groove.letIn().orElseThrow()).degrees())
                 .map(degrees -> degrees * (StrictMath.PI / 180))
                 .findFirst();
-    }
-
-    /** A collar or a piece is cut with the part that it came from. */
-    private boolean cuts(Seats seats, String part) {
-        return seats.from().contains(part)
-                || seats.from().stream()
-                        .anyMatch(named -> cutSections().offcuts(named).contains(part));
     }
 
     /** The cross-section of a band at an angle in radians, before anything is cut; y from the finger. */
@@ -245,79 +238,8 @@ public final class Ring {
     }
 
     private StoneLayout lay(StoneRow row) {
-        return new RowPlacing(row, section(row.part()), bounds(row.part())).layout();
-    }
-
-    private Feature seatFeature(Seats seats) {
-        Feature known = seatFeatures.get(seats.name());
-        if (known == null) {
-            StoneLayout layout = layout(seats.row());
-            for (String part : seats.from()) {
-                refuseMiss(seats, layout, part);
-            }
-            Band band = section(layout.row().part()).band();
-            double inner = band.finger().innerRadiusMm();
-            double outer = inner
-                    + band.stations().stream()
-                            .mapToDouble(station -> station.section().heightMm())
-                            .max()
-                            .orElse(0);
-            known = SeatShape.of(seats, layout, inner, outer, surfaces);
-            seatFeatures.put(seats.name(), known);
-        }
-        return known;
-    }
-
-    /** Seats that find no metal of a part they are cut from are a slip in the text. */
-    private void refuseMiss(Seats seats, StoneLayout layout, String part) {
-        List<String> pieces = new ArrayList<>(List.of(part));
-        pieces.addAll(cutSections().offcuts(part));
-        for (String piece : pieces) {
-            Bounds metal = bounds(piece);
-            double reach = layout.row().widthMm() / 2 + seats.clearanceMm();
-            for (StoneLayout.Place place : layout.places()) {
-                StoneLayout.Line line = place.line();
-                if (line.across() + reach > metal.minX() && line.across() - reach < metal.maxX()) {
-                    return;
-                }
-            }
-        }
-        throw new Fault(Diagnostic.error("cut-misses-part", seats.place())
-                .with(seats.name(), part)
-                .build());
-    }
-
-    private Feature pinFeature(Prongs prongs) {
-        Feature known = pinFeatures.get(prongs.name());
-        if (known == null) {
-            StoneLayout layout = layout(prongs.row());
-            double root = rootMm(prongs);
-            double inner = section(prongs.part()).band().finger().innerRadiusMm();
-            for (StoneLayout.Place stone : layout.places()) {
-                StoneLayout.Line line = stone.line();
-                if (line.girdleRadius() - root * line.axisOut() < inner) {
-                    throw new Fault(Diagnostic.error("root-too-deep", prongs.place())
-                            .with(prongs.name(), Lengths.text(root), Lengths.text(line.girdleRadius() - inner))
-                            .build());
-                }
-            }
-            known = PinShape.of(prongs, layout, root, surfaces);
-            pinFeatures.put(prongs.name(), known);
-        }
-        return known;
-    }
-
-    /** Without a root of their own, pins go down to the seat's cone; without seats, by the height of a stone's pavilion. */
-    private double rootMm(Prongs prongs) {
-        if (prongs.rootMm().isPresent()) {
-            return prongs.rootMm().getAsDouble();
-        }
-        double size = layout(prongs.row()).row().aroundMm();
-        return design.seats().stream()
-                .filter(seats -> seats.row().equals(prongs.row()))
-                .findFirst()
-                .map(seats -> seats.bearingMm().orElse(SeatShape.pavilionDepth(size - seats.holeMm())))
-                .orElse(SeatShape.pavilionDepth(size));
+        PartSection part = section(row.part());
+        return workshop.layout(row, part, () -> new RowPlacing(row, part, bounds(part)).layout());
     }
 
     /**
@@ -328,19 +250,19 @@ public final class Ring {
     public void check() {
         cutSections();
         design.stoneRows().forEach(row -> layout(row.name()));
-        design.seats().forEach(this::seatFeature);
-        design.prongs().forEach(this::pinFeature);
+        design.seats().forEach(settings::check);
+        design.prongs().forEach(settings::pinFeature);
     }
 
     /** How far the pins begin below the girdle, mm. */
     public double pinRoot(Prongs prongs) {
-        return rootMm(prongs);
+        return settings.rootMm(prongs);
     }
 
     /** Whether a part is a body of revolution: no seat is cut from it, no pin added, and all it is made of goes round. */
     public boolean isTurned(String part) {
         return section(part).isTurned()
-                && design.seats().stream().noneMatch(seats -> cuts(seats, part))
+                && design.seats().stream().noneMatch(seats -> settings.cuts(seats, part))
                 && design.prongs().stream().noneMatch(prongs -> prongs.part().equals(part));
     }
 

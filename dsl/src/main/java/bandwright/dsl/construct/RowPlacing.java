@@ -64,6 +64,17 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
         return layout;
     }
 
+    /** For each line of the row, the stone that would stand at an angle. */
+    List<DoubleFunction<StoneLayout.Place>> lines(StoneLayout layout) {
+        List<DoubleFunction<StoneLayout.Place>> lines = new ArrayList<>();
+        for (int i = 0; i < layout.lines().size(); i++) {
+            StoneLayout.Line line = layout.lines().get(i);
+            double across = row.acrossMm().get(i);
+            lines.add(layout.even() ? angle -> new StoneLayout.Place(line, angle) : angle -> place(across, angle));
+        }
+        return lines;
+    }
+
     private double middle() {
         return row.around().centredDegrees() * (StrictMath.PI / 180);
     }
@@ -110,7 +121,7 @@ record RowPlacing(StoneRow row, PartSection part, Bounds metal) {
                     .with(row.name(), Lengths.text(row.sinkMm()), Lengths.text(surface.height() - inner))
                     .build());
         }
-        double pavilion = SeatShape.pavilionDepth(row.widthMm());
+        double pavilion = SeatShape.pavilionMm(row);
         if (-row.sinkMm() > pavilion) {
             throw new Fault(Diagnostic.error("stones-float", row.place())
                     .with(row.name(), Lengths.text(-row.sinkMm()), Lengths.text(pavilion))

@@ -246,10 +246,13 @@ public final class Sections {
     }
 
     Solid solid(PartSection part) {
+        return solid(part, workshop.surfaces());
+    }
+
+    static Solid solid(PartSection part, Surfaces surfaces) {
         return part.carved()
                 .orElseGet(() -> new Solid.Turned(
-                        part.region(),
-                        List.copyOf(Faces.of(part, workshop.surfaces()).values())));
+                        part.region(), List.copyOf(Faces.of(part, surfaces).values())));
     }
 
     private static Region metal(Band band) {

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.model.Design;
+import bandwright.dsl.model.StoneRow;
 
 /**
  * Makes rings and remembers the bodies it made, by what they were made from: a change of title, metal or price makes none
@@ -43,9 +44,14 @@ public final class Workshop {
         }
     }
 
+    /** What the places of a row depend on. */
+    private record Setting(StoneRow row, PartSection part) {}
+
     private final Surfaces surfaces = new Surfaces();
     private final Map<Recipe, Body.Shape> shapes = memory(REMEMBERED);
     private final Map<Solid, Carved> carved = memory(CARVED_REMEMBERED);
+
+    private final Map<Setting, StoneLayout> layouts = memory(REMEMBERED);
 
     public Ring ring(Design design) {
         return new Ring(design, this);
@@ -61,6 +67,10 @@ public final class Workshop {
 
     Carved carved(Solid solid) {
         return remembered(carved, solid, () -> Carved.make(solid, this::carved));
+    }
+
+    StoneLayout layout(StoneRow row, PartSection part, Supplier<StoneLayout> maker) {
+        return remembered(layouts, new Setting(row, part), maker);
     }
 
     private static <K, V> V remembered(Map<K, V> memory, K key, Supplier<V> maker) {

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
-import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.model.StoneRow;
 
@@ -45,9 +45,9 @@ public final class RowMeasures {
         return count() * caratsEach();
     }
 
-    /** From the culet of the deepest stone to the finger, mm: pavilion depth by the published reference proportions. */
+    /** From the culet of the deepest stone to the finger, mm: pavilion depth by {@link StoneAngles}, for round stones the published reference. */
     public double depthLeftMm() {
-        double pavilion = row().size().widthMm() * BrilliantProportions.REFERENCE.pavilionDepthPercent() / 100;
+        double pavilion = row().size().widthMm() * StoneAngles.of(row().cut()).pavilionShare();
         return layout.places().stream()
                         .map(StoneLayout.Place::line)
                         .mapToDouble(line -> line.girdleRadius() - pavilion * line.axisOut())

@@ -26,6 +26,9 @@ final class SeatsReader extends Reader {
     /** Width of a channel as a share of the stones where nothing is said. */
     private static final double CHANNEL_SHARE = 0.9;
 
+    /** Sums of lengths are right to this, in mm. */
+    private static final double NEGLIGIBLE_MM = 1e-9;
+
     private final bandwright.dsl.syntax.Seats seats;
     private final Block<SeatsProperty> block;
 
@@ -45,6 +48,9 @@ final class SeatsReader extends Reader {
         row.ifPresent(known -> checkHole(known, hole));
         OptionalDouble bearing = optional(block, Property.Word.BEARING, Sign.POSITIVE);
         double clearance = otherwise(block, Property.Word.CLEARANCE, Sign.NOT_NEGATIVE, 0);
+        if (channel.isPresent() && row.isPresent()) {
+            checkChannel(channel.get(), row.get(), hole, clearance);
+        }
         double deburr = deburr();
         Property.Made made = block.find(Property.Made.class);
         faults.raise();
@@ -62,11 +68,35 @@ final class SeatsReader extends Reader {
     }
 
     private void checkHole(StoneRow row, double hole) {
-        double stone = row.widthMm();
+        double stone = row.size().widthMm();
         Property.Amount said = block.amount(Property.Word.HOLE);
         if (hole >= stone && said != null) {
             faults.add(Diagnostic.error("hole-too-wide", place(said.value()))
                     .with(millimetres(hole), millimetres(stone), row.name()));
+        }
+    }
+
+    /** A girdle must reach into both walls, and with its clearance no further than the notch. */
+    private void checkChannel(Seats.Channel channel, StoneRow row, double hole, double clearance) {
+        SeatsProperty.Channel said = block.find(SeatsProperty.Channel.class);
+        Property.Amount bearing = block.amount(Property.Word.BEARING);
+        Property.Amount notch = said == null ? null : said.block().amount(Property.Word.NOTCH);
+        Property.Amount drilled = block.amount(Property.Word.HOLE);
+        if (said != null && bearing != null) {
+            oneOnly(said, bearing);
+        }
+        if (drilled != null && hole >= channel.widthMm() && channel.widthMm() > 0) {
+            faults.add(Diagnostic.error("hole-wider-than-channel", place(drilled.value()))
+                    .with(millimetres(hole), millimetres(channel.widthMm())));
+        }
+        double needed = (row.widthMm() - channel.widthMm()) / 2 + clearance;
+        if (notch != null
+                && channel.notchMm() > 0
+                && channel.widthMm() > 0
+                && channel.widthMm() < row.widthMm()
+                && channel.notchMm() < needed - NEGLIGIBLE_MM) {
+            faults.add(Diagnostic.error("notch-too-shallow", place(notch.value()))
+                    .with(millimetres(channel.notchMm()), millimetres(row.widthMm()), millimetres(needed)));
         }
     }
 

@@ -137,7 +137,7 @@ class RandomRingTest {
         double inner = design.bands().get(0).finger().innerRadiusMm();
         double outer = inner + design.base().height();
         Surfaces surfaces = new Surfaces();
-        List<Feature> cuts = List.of(SeatShape.of(design.seats().get(0), layout, inner, outer, surfaces));
+        List<Feature> cuts = SeatShape.of(design.seats().get(0), layout, inner, outer, surfaces);
         List<Feature> pins = !body.name().equals("stripe") || design.pinsPerGap() == 0
                 ? List.of()
                 : List.of(PinShape.of(design.prongs().get(0), layout, design.bearing(), surfaces));

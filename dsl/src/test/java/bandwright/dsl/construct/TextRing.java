@@ -10,10 +10,10 @@ import bandwright.dsl.source.SourceText;
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** A ring from its text. */
-final class TextRing {
+public final class TextRing {
     private TextRing() {}
 
-    static Ring of(String text) {
+    public static Ring of(String text) {
         Workshop workshop = new Workshop();
         SourceText source = new SourceText("test", text);
         var parsed = RingParser.parse(source);

@@ -22,7 +22,8 @@ public final class Turning {
      */
     @SuppressWarnings("ArrayRecordComponent")
     public record Frame(double[] origin, double[] axis, double[] side) {
-        private double[] third() {
+        /** Square to both, so that side, third and axis are right-handed. */
+        public double[] third() {
             return new double[] {
                 axis[1] * side[2] - axis[2] * side[1],
                 axis[2] * side[0] - axis[0] * side[2],
@@ -64,19 +65,25 @@ public final class Turning {
                 builder.triangle(here + f, there + g, there + f, surfaces[i]);
             }
         }
-        int last = (line.size() - 1) * facets;
-        // Strips across a disc, from one side to the other, have no corner on its middle.
+        close(builder, facets, (line.size() - 1) * facets, surfaces[line.size() - 1]);
+        return builder.build();
+    }
+
+    /**
+     * Closes both ends. Strips across a disc, from one side to the other, have no corner on its middle.
+     *
+     * @param last the first vertex of the far end; the near end begins at 0
+     */
+    static void close(MeshBuilder builder, int facets, int last, int disc) {
         for (int f = 0; f < facets / 2 - 1; f++) {
             int a = f;
             int b = f + 1;
             int c = facets - 2 - f;
             int d = facets - 1 - f;
-            int disc = surfaces[line.size() - 1];
             builder.triangle(d, c, b, disc);
             builder.triangle(d, b, a, disc);
             builder.triangle(last + a, last + b, last + d, disc);
             builder.triangle(last + b, last + c, last + d, disc);
         }
-        return builder.build();
     }
 }
