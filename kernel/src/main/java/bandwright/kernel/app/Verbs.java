@@ -83,6 +83,18 @@ final class Verbs {
     }
 
     @Command(
+            name = "kernel",
+            description = {
+                "Serves Jupyter, which starts it and says by a file where to listen.",
+                "Nobody needs to call this; see install-kernel."
+            })
+    int kernel(
+            @Parameters(paramLabel = "CONNECTION_FILE", description = "The file that Jupyter wrote.")
+                    Path connectionFile) {
+        return answer(() -> new KernelVerb(terminal, connectionFile).run());
+    }
+
+    @Command(
             name = "completion",
             description = {
                 "Prints a script that completes verbs and options in bash and zsh.",
