@@ -1,8 +1,13 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.protocol;
 
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -48,6 +53,25 @@ public record Connection(String host, Map<Channel, Integer> ports, Signature sig
                 file.path("ip").asText("127.0.0.1"),
                 ports,
                 Signature.of(scheme, file.path("key").asText("")));
+    }
+
+    /** One on this machine alone, on ports that nobody uses now. */
+    public static Connection onFreePorts(String key) throws IOException, ConnectionFault {
+        Map<Channel, Integer> ports = new EnumMap<>(Channel.class);
+        List<ServerSocket> taken = new ArrayList<>();
+        try {
+            for (Channel channel : Channel.values()) {
+                // All are held until the last is found, so that none is found twice.
+                ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+                taken.add(socket);
+                ports.put(channel, socket.getLocalPort());
+            }
+        } finally {
+            for (ServerSocket socket : taken) {
+                socket.close();
+            }
+        }
+        return new Connection("127.0.0.1", ports, Signature.of("hmac-sha256", key));
     }
 
     private static int port(ObjectNode file, Channel channel) throws ConnectionFault {
