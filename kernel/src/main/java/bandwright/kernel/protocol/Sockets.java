@@ -86,9 +86,10 @@ public final class Sockets implements AutoCloseable {
 
     private static SocketType type(Channel channel) {
         return switch (channel) {
-            case SHELL, CONTROL, STDIN -> SocketType.ROUTER;
+            // A router echoes as well as a socket made for replies would, and never refuses a second question before
+            // the first answer.
+            case SHELL, CONTROL, STDIN, HB -> SocketType.ROUTER;
             case IOPUB -> SocketType.XPUB;
-            case HB -> SocketType.REP;
         };
     }
 
