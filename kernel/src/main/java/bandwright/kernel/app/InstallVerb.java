@@ -15,8 +15,9 @@ import bandwright.kernel.install.Installation;
 record InstallVerb(Terminal terminal, KernelPlace place) {
 
     int install(String heap) throws UsageFault {
-        if (!heap.matches("[1-9][0-9]*[kKmMgG]?")) {
-            throw new UsageFault("--heap wants an amount of memory such as 512m or 2g, not '" + heap + "'");
+        if (!heap.matches("[1-9][0-9]{0,2}[gG]|[1-9][0-9]{2,5}[mM]")) {
+            throw new UsageFault(
+                    "--heap wants an amount of memory from 100m on, such as 512m or 2g, not '" + heap + "'");
         }
         boolean windows = KernelPlace.system().startsWith("Windows");
         Path java = Path.of(System.getProperty("java.home"), "bin", windows ? "java.exe" : "java");

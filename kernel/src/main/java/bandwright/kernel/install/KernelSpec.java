@@ -25,6 +25,8 @@ record KernelSpec(Path java, Path jar, String heap, Path archive) {
     List<String> command() {
         return List.of(
                 java.toString(),
+                // Small at first: Java would take a share of the machine's memory before it tidies up.
+                "-Xms32m",
                 "-Xmx" + heap,
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
