@@ -18,7 +18,7 @@ public final class Sockets implements AutoCloseable {
     /** Messages kept for a client that does not read; what comes beyond is lost to it, and only to it. */
     private static final int KEPT_FOR_SLOW = 100_000;
 
-    private static final long LARGEST_BYTES = 256L * 1000 * 1000;
+    private static final long LARGEST_BYTES = 32L * 1000 * 1000;
     private static final int LINGER_MS = 300;
 
     private final ZContext context = new ZContext();

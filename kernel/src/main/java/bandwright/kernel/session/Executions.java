@@ -79,7 +79,8 @@ final class Executions implements Handler {
             abortWhatWaits();
         }
         Outcome outcome = ran.outcome();
-        List<Staleness.Shown> stale = staleness.after(bench.workbench(), outcome, cellId, text, bench.count());
+        List<Staleness.Shown> stale =
+                staleness.after(bench.workbench(), outcome, cellId, text, bench.count(), request.silent());
         bench.put(outcome.workbench());
         if (ran.abandoned()) {
             bench.renew();

@@ -18,7 +18,17 @@ final class Staleness {
     /** What changes whenever anything does that an answer may hang on. */
     private static final SourceText WHOLE = new SourceText("", "show fingerprint\nshow options\n");
 
-    private final Map<String, Shown> shown = new LinkedHashMap<>();
+    /** More than a notebook has; the oldest are no longer watched. */
+    private static final int MOST = 200;
+
+    private final Map<String, Shown> shown = new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Shown> eldest) {
+            return size() > MOST;
+        }
+    };
     private List<Shown> fresh = List.of();
 
     /** What a cell has shown, and the fingerprint of what that hung on. */
@@ -31,16 +41,18 @@ final class Staleness {
     /**
      * A cell has run.
      *
+     * @param silent whether nothing of it was shown
      * @return all that is stale now, in the order in which it was shown
      */
-    List<Shown> after(Workbench before, Outcome outcome, String cellId, SourceText text, int executionCount) {
+    List<Shown> after(
+            Workbench before, Outcome outcome, String cellId, SourceText text, int executionCount, boolean silent) {
         Workbench now = outcome.workbench();
         shown.remove(cellId);
         List<Shown> found = new ArrayList<>();
         if (!before.fingerprintOf(WHOLE).equals(now.fingerprintOf(WHOLE))) {
             shown.replaceAll((id, old) -> judged(old, now, found));
         }
-        if (!outcome.answers().isEmpty()) {
+        if (!silent && !outcome.answers().isEmpty()) {
             now.fingerprintOf(text)
                     .ifPresent(print -> shown.put(cellId, new Shown(cellId, executionCount, text, print, false)));
         }

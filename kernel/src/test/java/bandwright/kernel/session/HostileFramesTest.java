@@ -1,6 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.session;
 
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,6 +121,30 @@ class HostileFramesTest {
         }
         assertThat(desk.run("show 1 mm").status()).isEqualTo("ok");
         assertThat(desk.control("kernel_info_request", Json.object()).type()).isEqualTo("kernel_info_reply");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void noise_on_the_bare_port_is_survived(Channel channel) throws Exception {
+        Random random = new Random(11);
+        int port = desk.connection.ports().getOrDefault(channel, 0);
+        for (int count = 0; count < 30; count++) {
+            try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+                byte[] noise = new byte[random.nextInt(300)];
+                random.nextBytes(noise);
+                // Some begin as an honest greeting does, to get further.
+                byte[] greeting = {(byte) 0xFF, 0, 0, 0, 0, 0, 0, 0, 1, 0x7F, 3, 0, 'N', 'U', 'L', 'L'};
+                System.arraycopy(greeting, 0, noise, 0, count % 2 == 0 ? 0 : Math.min(noise.length, greeting.length));
+                socket.getOutputStream().write(noise);
+                socket.getOutputStream().flush();
+            } catch (SocketException closed) {
+                desk.log.add("the kernel closed a line");
+            }
+        }
+        assertThat(desk.run("show 1 mm").status()).isEqualTo("ok");
+        assertThat(desk.control("kernel_info_request", Json.object()).type()).isEqualTo("kernel_info_reply");
+        desk.client.send(Channel.HB, List.of(new byte[] {'p'}));
+        assertThat(desk.client.receive(Channel.HB, 5 * Desk.SECONDS)).hasSize(1);
     }
 
     @ParameterizedTest
