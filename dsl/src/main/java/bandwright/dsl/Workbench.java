@@ -72,7 +72,7 @@ public final class Workbench {
 
     /**
      * As {@link #run(String, SourceText)}, and tells how far long work is. When the calling thread is interrupted, a question that
-     * works through variants stops with a warning, and those below it in the cell are not answered; what the cell makes stands.
+     * works through variants stops with a warning, and those below what is being answered are not; what the cell makes stands.
      */
     public Outcome run(String cellId, SourceText text, Listener listener) {
         return run(cellId, text, true, listener);
@@ -124,6 +124,7 @@ public final class Workbench {
         int unanswered = 0;
         boolean interrupted = false;
         for (Statement statement : statements) {
+            interrupted |= Thread.currentThread().isInterrupted();
             if (interrupted) {
                 unanswered += Asking.asks(statement) ? 1 : 0;
                 continue;
@@ -187,6 +188,14 @@ public final class Workbench {
     /** What the word at an offset means, if anything is known about it. */
     public Optional<Documentation> documentation(SourceText text, int offset) {
         return Documentation.at(design, text, offset);
+    }
+
+    /** What the questions of a cell hang on: a text that changes when an answer may have changed. Nothing if it asks nothing. */
+    public Optional<String> fingerprintOf(SourceText cell) {
+        ParseResult parsed = RingParser.parse(cell);
+        return parsed.hasErrors()
+                ? Optional.empty()
+                : new Fingerprints(design).of(parsed.cell().statements());
     }
 
     /** Takes away all that a cell made. */

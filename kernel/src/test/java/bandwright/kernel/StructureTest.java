@@ -23,8 +23,16 @@ class StructureTest {
             .definedBy("bandwright.kernel.notebook")
             .layer("display")
             .definedBy("bandwright.kernel.display")
+            .layer("cell")
+            .definedBy("bandwright.kernel.cell")
             .layer("run")
             .definedBy("bandwright.kernel.run")
+            .layer("protocol")
+            .definedBy("bandwright.kernel.protocol")
+            .layer("session")
+            .definedBy("bandwright.kernel.session")
+            .layer("install")
+            .definedBy("bandwright.kernel.install")
             .layer("page")
             .definedBy("bandwright.kernel.page..")
             .layer("app")
@@ -35,8 +43,30 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("app")
             .whereLayer("run")
             .mayOnlyBeAccessedByLayers("app", "page")
+            .whereLayer("install")
+            .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("session")
+            .mayOnlyBeAccessedByLayers("app", "install")
+            .whereLayer("protocol")
+            .mayOnlyBeAccessedByLayers("app", "install", "session")
+            .whereLayer("cell")
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
             .whereLayer("display")
-            .mayOnlyBeAccessedByLayers("app", "page", "run");
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "session");
+
+    @ArchTest
+    static final ArchRule the_protocol_stands_alone = noClasses()
+            .that()
+            .resideInAPackage("bandwright.kernel.protocol")
+            .should()
+            .dependOnClassesThat(resideInAPackage("bandwright..")
+                    .and(DescribedPredicate.not(resideInAPackage("bandwright.kernel.protocol"))));
+
+    @ArchTest
+    static final ArchRule sockets_are_touched_in_one_place = noClasses()
+            .that(notIn("bandwright.kernel.protocol"))
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.zeromq.."));
 
     @ArchTest
     static final ArchRule packages_have_no_cycles = SlicesRuleDefinition.slices()
@@ -66,7 +96,8 @@ class StructureTest {
             .callMethod(System.class, "exit", int.class);
 
     @ArchTest
-    static final ArchRule nothing_knows_the_time = noClasses()
+    static final ArchRule nothing_but_the_kernel_knows_the_time = noClasses()
+            .that(notIn("bandwright.kernel.protocol").and(notIn("bandwright.kernel.session")))
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.time..")
                     .or(JavaClass.Predicates.assignableTo(java.util.Date.class))
@@ -77,8 +108,12 @@ class StructureTest {
             .callMethod(System.class, "nanoTime");
 
     @ArchTest
-    static final ArchRule json_is_read_in_one_place = noClasses()
-            .that(notIn("bandwright.kernel.notebook").and(notIn("bandwright.kernel.app")))
+    static final ArchRule json_is_read_in_few_places = noClasses()
+            .that(notIn("bandwright.kernel.notebook")
+                    .and(notIn("bandwright.kernel.app"))
+                    .and(notIn("bandwright.kernel.protocol"))
+                    .and(notIn("bandwright.kernel.session"))
+                    .and(notIn("bandwright.kernel.install")))
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.."));
 
@@ -93,6 +128,8 @@ class StructureTest {
                 .and(DescribedPredicate.not(resideInAnyPackage(
                         "bandwright.dsl",
                         "bandwright.dsl.diagnostic",
+                        "bandwright.dsl.edit",
+                        "bandwright.dsl.explain",
                         "bandwright.dsl.source",
                         "bandwright.dsl.view")));
     }

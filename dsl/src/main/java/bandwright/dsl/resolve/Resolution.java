@@ -160,6 +160,11 @@ public final class Resolution implements Design, Scope {
         return dependencies.of(node);
     }
 
+    /** Names that stand in an expression or a statement itself. */
+    public Set<String> namesIn(Node node) {
+        return NamesUsed.in(node);
+    }
+
     /** Sixteen hexadecimal digits that change when the meaning of a name may have changed. */
     public String fingerprint(String name) {
         return dependencies.fingerprint(name);

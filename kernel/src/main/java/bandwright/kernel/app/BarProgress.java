@@ -3,7 +3,7 @@ package bandwright.kernel.app;
 
 import java.io.PrintWriter;
 
-import bandwright.kernel.run.CellState;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.run.Progress;
 
 /** One line on a screen, drawn again with each cell and wiped at the end; cells that failed keep a line of their own. */

@@ -2,6 +2,7 @@
 package bandwright.kernel.app;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,10 @@ final class CommandLines {
 
     /** The exit code, see {@link ExitCode}. */
     static int run(Terminal terminal, String... arguments) {
+        if (arguments.length == 2 && arguments[0].equals("kernel") && !arguments[1].startsWith("-")) {
+            // Jupyter waits for this one, and to read a command line takes longer than the rest of a start.
+            return new Verbs(terminal).kernel(Path.of(arguments[1]));
+        }
         CommandLine line = of(terminal);
         // Asked here because a wrong verb beside --help would only get the general help.
         Optional<String> wrong = Stream.of(arguments)

@@ -1,7 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.app;
 
-import bandwright.kernel.run.CellState;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.run.Progress;
 
 /** A line for each cell, for logs and pipes: {@code cell 3 of 7: done}. */

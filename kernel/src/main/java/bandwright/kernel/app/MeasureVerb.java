@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Report;
 import bandwright.dsl.Workbench;
+import bandwright.kernel.cell.Guard;
 import bandwright.kernel.notebook.Notebook;
-import bandwright.kernel.run.Guard;
 import bandwright.kernel.run.NotebookRun;
 import bandwright.kernel.run.NotebookRunner;
 

@@ -8,10 +8,13 @@ import org.jspecify.annotations.Nullable;
 
 import picocli.AutoComplete;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
+
+import bandwright.kernel.install.Rehearsal;
 
 /** The verbs of the command line and their options; what they do is in a class each. */
 @Command(
@@ -80,6 +83,45 @@ final class Verbs {
                     Path out) {
         List<String> given = settings == null ? List.of() : settings;
         return answer(() -> new MeasureVerb(terminal, file, given, format, out).run());
+    }
+
+    @Command(
+            name = "install-kernel",
+            description = {
+                "Makes Bandwright a kernel of Jupyter, with a copy of this program.",
+                "It then stands in Jupyter's list as Bandwright."
+            })
+    int installKernel(
+            @ArgGroup @Nullable KernelPlace place,
+            @Option(
+                            names = "--heap",
+                            paramLabel = "AMOUNT",
+                            defaultValue = "1g",
+                            description = "The most memory a kernel may take; ${DEFAULT-VALUE} if not given.")
+                    String heap) {
+        return answer(() -> new InstallVerb(terminal, place == null ? new KernelPlace() : place).install(heap));
+    }
+
+    @Command(name = "uninstall-kernel", description = "Takes the kernel out of Jupyter's list again.")
+    int uninstallKernel(@ArgGroup @Nullable KernelPlace place) {
+        return answer(() -> new InstallVerb(terminal, place == null ? new KernelPlace() : place).uninstall());
+    }
+
+    @Command(name = "rehearse", hidden = true, description = "Starts and ends a kernel, for the archive of classes.")
+    int rehearse() {
+        return Rehearsal.run() ? ExitCode.GOOD : ExitCode.ERROR;
+    }
+
+    @Command(
+            name = "kernel",
+            description = {
+                "Serves Jupyter, which starts it and says by a file where to listen.",
+                "Nobody needs to call this; see install-kernel."
+            })
+    int kernel(
+            @Parameters(paramLabel = "CONNECTION_FILE", description = "The file that Jupyter wrote.")
+                    Path connectionFile) {
+        return answer(() -> new KernelVerb(terminal, connectionFile).run());
     }
 
     @Command(

@@ -5,6 +5,7 @@ import java.util.List;
 
 import bandwright.dsl.Answer;
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.notebook.NotebookCell;
 
 /**

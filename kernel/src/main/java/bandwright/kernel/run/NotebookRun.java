@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import bandwright.dsl.Report;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.notebook.Notebook;
 
 /**

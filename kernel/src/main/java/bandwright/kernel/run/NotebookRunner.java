@@ -6,10 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import bandwright.dsl.Answer;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.source.SourceText;
+import bandwright.kernel.cell.CellConsole;
+import bandwright.kernel.cell.CellLanguage;
+import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.cell.CellState;
+import bandwright.kernel.cell.Guard;
 import bandwright.kernel.display.Displays;
 import bandwright.kernel.notebook.CellResult;
 import bandwright.kernel.notebook.Notebook;
@@ -58,32 +62,23 @@ public final class NotebookRunner {
         SourceText text = new SourceText(notebook.cellName(number), cell.source());
         Outcome outcome = outcome(cell, text);
         workbench = outcome.workbench();
-        CellRun run = new CellRun(cell, number, state(outcome), outcome.diagnostics(), outcome.answers());
+        CellRun run = new CellRun(cell, number, CellState.of(outcome), outcome.diagnostics(), outcome.answers());
         results.put(cell.id(), new CellResult(number, Displays.outputs(run.diagnostics(), run.answers())));
         progress.finished(number, total, run.state());
         return run;
     }
 
     private Outcome outcome(NotebookCell cell, SourceText text) {
-        if (JavaCell.is(text)) {
-            return JavaCell.notYet(workbench, text);
+        CellLanguage language = CellLanguages.ALL.of(text);
+        if (!answered) {
+            return language.define(workbench, cell.id(), text);
         }
         int running = number;
-        return answered
-                ? Guard.run(workbench, cell.id(), text, (done, of) -> progress.working(running, total, done, of))
-                : Guard.define(workbench, cell.id(), text);
-    }
-
-    private static CellState state(Outcome outcome) {
-        if (outcome.hasErrors()) {
-            return CellState.ERROR;
-        }
-        if (outcome.unanswered() > 0) {
-            return CellState.UNANSWERED;
-        }
-        boolean failed = outcome.answers().stream()
-                .anyMatch(answer -> answer instanceof Answer.Required required
-                        && !required.requirement().passed());
-        return failed ? CellState.REQUIRE_FAILED : CellState.DONE;
+        return language.run(workbench, cell.id(), text, new CellConsole() {
+            @Override
+            public void working(int done, int of) {
+                progress.working(running, total, done, of);
+            }
+        });
     }
 }

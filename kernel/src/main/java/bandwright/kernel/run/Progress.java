@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.run;
 
+import bandwright.kernel.cell.CellState;
+
 /** Hears of a run while it goes on, on the thread that runs. */
 public interface Progress {
     /** Hears nothing. */

@@ -6,7 +6,7 @@ import java.io.StringWriter;
 
 import org.junit.jupiter.api.Test;
 
-import bandwright.kernel.run.CellState;
+import bandwright.kernel.cell.CellState;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 import bandwright.kernel.Samples;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.display.Displays;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookReader;

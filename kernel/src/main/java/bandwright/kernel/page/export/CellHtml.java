@@ -2,8 +2,8 @@
 package bandwright.kernel.page.export;
 
 import bandwright.dsl.diagnostic.HtmlRenderer;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.run.CellRun;
-import bandwright.kernel.run.CellState;
 
 /** A code cell: its number in the margin, its text, and what came of it. */
 final class CellHtml {

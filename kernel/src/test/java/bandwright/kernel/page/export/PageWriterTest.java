@@ -23,12 +23,12 @@ import bandwright.dsl.Answer;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Severity;
 import bandwright.kernel.Samples;
+import bandwright.kernel.cell.CellState;
 import bandwright.kernel.notebook.CellKind;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookCell;
 import bandwright.kernel.notebook.NotebookReader;
 import bandwright.kernel.run.CellRun;
-import bandwright.kernel.run.CellState;
 import bandwright.kernel.run.NotebookRun;
 
 import static org.assertj.core.api.Assertions.assertThat;

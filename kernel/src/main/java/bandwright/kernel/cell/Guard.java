@@ -1,5 +1,5 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
-package bandwright.kernel.run;
+package bandwright.kernel.cell;
 
 import java.util.List;
 import java.util.function.Supplier;

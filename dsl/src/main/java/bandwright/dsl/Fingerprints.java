@@ -1,0 +1,73 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+import bandwright.dsl.resolve.Kind;
+import bandwright.dsl.resolve.Resolution;
+import bandwright.dsl.syntax.Explain;
+import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Quote;
+import bandwright.dsl.syntax.Show;
+import bandwright.dsl.syntax.ShowSubject;
+import bandwright.dsl.syntax.Statement;
+
+/** What the questions of a cell hang on, as a text that changes when an answer may have changed. */
+final class Fingerprints {
+    private final Resolution design;
+
+    Fingerprints(Resolution design) {
+        this.design = design;
+    }
+
+    /** Nothing if nothing is asked. */
+    Optional<String> of(List<Statement> statements) {
+        List<String> prints = new ArrayList<>();
+        statements.stream().filter(Fingerprints::asks).forEach(statement -> add(statement, prints));
+        return prints.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", prints));
+    }
+
+    private static boolean asks(Statement statement) {
+        return Asking.asks(statement) || statement instanceof Explain || statement instanceof Quote;
+    }
+
+    private void add(Statement statement, List<String> prints) {
+        Set<String> names = new TreeSet<>(design.namesIn(statement));
+        if (isOfTheWhole(statement) || names.remove(Name.RING)) {
+            for (Kind kind : Kind.values()) {
+                if (makesTheRing(kind)) {
+                    names.addAll(design.definitions().names(kind));
+                }
+            }
+        }
+        if (statement instanceof Show show && show.subject() instanceof ShowSubject.Topic topic) {
+            switch (topic.word()) {
+                case FINGERPRINT -> prints.add(design.fingerprint());
+                case OPTIONS -> names.addAll(design.definitions().names(Kind.OPTION));
+                case STONES, CHECKS, DECISIONS, BLANK, STEPS, SIZE -> {}
+            }
+        }
+        prints.add("asked");
+        names.forEach(name -> prints.add(name + " " + design.fingerprint(name)));
+    }
+
+    private static boolean isOfTheWhole(Statement statement) {
+        if (statement instanceof Show show) {
+            ShowSubject subject = show.subject();
+            return subject instanceof ShowSubject.Weights
+                    || (subject instanceof ShowSubject.Section section
+                            && section.parts().isEmpty())
+                    || (subject instanceof ShowSubject.Topic topic
+                            && topic.word() != ShowSubject.Topic.Word.FINGERPRINT);
+        }
+        return statement instanceof Quote || Exploring.asks(statement);
+    }
+
+    private static boolean makesTheRing(Kind kind) {
+        return kind.isPart() || kind == Kind.STONE_ROW || kind == Kind.SEATS || kind == Kind.PRONGS;
+    }
+}
