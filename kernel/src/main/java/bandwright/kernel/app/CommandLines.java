@@ -4,8 +4,8 @@ package bandwright.kernel.app;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import picocli.CommandLine;
@@ -27,8 +27,7 @@ final class CommandLines {
                 .findFirst()
                 .filter(word -> !line.getSubcommands().containsKey(word));
         if (wrong.isPresent()) {
-            terminal.complain(
-                    "bandwright: " + noVerb(wrong.get(), line.getSubcommands().keySet()));
+            terminal.complain("bandwright: " + noVerb(wrong.get(), shown(line)));
             return ExitCode.USAGE;
         }
         int exitCode = line.execute(arguments);
@@ -50,7 +49,15 @@ final class CommandLines {
                 });
     }
 
-    private static String noVerb(String word, Set<String> verbs) {
+    /** Those that people call. */
+    private static List<String> shown(CommandLine line) {
+        return line.getSubcommands().entrySet().stream()
+                .filter(verb -> !verb.getValue().getCommandSpec().usageMessage().hidden())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private static String noVerb(String word, List<String> verbs) {
         String known = "there is no verb " + word + "; the verbs are " + String.join(", ", verbs);
         boolean file = word.endsWith(".ring") || word.endsWith(".ipynb");
         return file ? known + "; did you mean 'bandwright run " + word + "'?" : known;
