@@ -31,6 +31,9 @@ final class PartReasons {
     /** Less than this is the rest of a calculation. */
     private static final double NOTHING_MM3 = 1e-6;
 
+    private static final String CLOSED =
+            "difference of two closed models; see docs/solids.md for the error, below 4 in 100,000";
+
     private static final String PAPPUS = "theorem of Pappus and Guldin: area times the way of its centroid";
 
     private final Design design;
@@ -117,16 +120,15 @@ final class PartReasons {
             }
         } else {
             start = turned;
-            parts.add(new Step(
-                    "what " + madeBy() + " makes of " + band().name() + ", turned once: " + turned(Stage.Reach.GROOVES)
-                            + cubic(turned),
-                    PAPPUS,
-                    List.of()));
+            boolean revolves = section(Stage.Reach.GROOVES).isTurned();
+            String made = "what " + madeBy() + " makes of " + band().name();
+            parts.add(
+                    revolves
+                            ? Step.of(made + ", turned once: " + turned(Stage.Reach.GROOVES) + cubic(turned), PAPPUS)
+                            : Step.of(made + ", cut from its closed model: " + cubic(turned), CLOSED));
         }
         if (Math.abs(turned - cut) > NOTHING_MM3) {
-            parts.add(Step.of(
-                    "seats take " + cubic(turned - cut) + ": " + seats(),
-                    "difference of two closed models; see docs/solids.md for the error, below 4 in 100,000"));
+            parts.add(Step.of("seats take " + cubic(turned - cut) + ": " + seats(), CLOSED));
         }
         if (Math.abs(cut - whole) > NOTHING_MM3) {
             parts.add(Step.of("pins add " + cubic(whole - cut) + ": " + pins(), "likewise"));
@@ -151,11 +153,14 @@ final class PartReasons {
 
     /** {@code area x 2 pi x radius =}, where the part is a body of revolution. */
     private String turned(Stage.Reach reach) {
-        PartSection section = workshop.ring(new Stage(design, reach)).section(part);
-        Moments moments = section.region().moments();
+        Moments moments = section(reach).region().moments();
         double radius = moments.aboutX() / moments.area();
         return "area " + number(moments.area()) + " mm^2 x 2 pi x " + number(radius)
                 + " mm (its centroid from the finger's axis) = ";
+    }
+
+    private PartSection section(Stage.Reach reach) {
+        return workshop.ring(new Stage(design, reach)).section(part);
     }
 
     private String madeBy() {
@@ -188,8 +193,8 @@ final class PartReasons {
 
     private String seats() {
         return design.seats().stream()
-                .map(seats ->
-                        seats.name() + " for the " + ring.layout(seats.row()).count() + " stones of " + seats.row())
+                .map(seats -> seats.name() + (seats.channel().isPresent() ? ", a channel" : "") + " for the "
+                        + ring.layout(seats.row()).count() + " stones of " + seats.row())
                 .collect(Collectors.joining("; "));
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
-import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.measure.RowMeasures;
@@ -46,8 +46,13 @@ final class RowReasons {
         return steps;
     }
 
+    /** Whether a formula tells all: round stones in one line on an even surface. */
     private boolean isSimple() {
-        return row.cut() == StoneCut.ROUND && layout.lines().size() == 1 && layout.perLine() > 1;
+        return row.cut() == StoneCut.ROUND && isOneEvenLine() && layout.perLine() > 1;
+    }
+
+    private boolean isOneEvenLine() {
+        return layout.even() && layout.lines().size() == 1;
     }
 
     private double radius() {
@@ -85,6 +90,9 @@ final class RowReasons {
     }
 
     private List<Step> pitch() {
+        if (!isOneEvenLine()) {
+            return List.of(Step.of("the smallest straight distance between the girdle centres of neighbours", ""));
+        }
         double degrees = layout.stepRadians() * 180 / StrictMath.PI;
         return List.of(
                 Step.of("2 x radius x sin(angle / 2), straight from girdle centre to girdle centre", ""),
@@ -132,13 +140,16 @@ final class RowReasons {
     }
 
     private List<Step> depthLeft() {
-        double pavilion = row.size().widthMm() * BrilliantProportions.REFERENCE.pavilionDepthPercent() / 100;
-        return List.of(
-                girdle(),
-                Step.of(
-                        "less the pavilion, " + number(BrilliantProportions.REFERENCE.pavilionDepthPercent())
-                                + " % of the size = " + mm(pavilion),
-                        "published reference proportions of the round brilliant"));
+        double share = StoneAngles.of(row.cut()).pavilionShare();
+        double pavilion = row.size().widthMm() * share;
+        boolean published = row.cut() == StoneCut.ROUND;
+        Step depth = Step.of(
+                "less the pavilion along the stone's axis, " + number(100 * share) + " % of the "
+                        + (published ? "size" : "width") + " = " + mm(pavilion),
+                published ? "published reference proportions of the round brilliant" : "common practice, no source");
+        return isOneEvenLine()
+                ? List.of(girdle(), depth)
+                : List.of(Step.of("the girdle nearest to the finger, from the finger, as the stones stand", ""), depth);
     }
 
     private static String mm(double value) {
