@@ -97,6 +97,8 @@ public final class Workbench {
         Workbench next = decided(change.definitions());
         told.addAll(next.newFaults(this, text));
         if (told.stream().anyMatch(Diagnostic::isError)) {
+            // Nothing was replaced after all.
+            told.removeIf(note -> note.code().equals("redefined"));
             return new Outcome(this, told, List.of());
         }
         return answered

@@ -27,7 +27,8 @@ import bandwright.dsl.view.Table.Column;
 
 /**
  * An offer. Metal is charged by the weight that is cast; what the bench then cuts away is part of it and told in a note. Losses
- * are shares of the cast weight, added one to the other. Nothing is rounded but what is shown.
+ * are shares of the cast weight, added one to the other. Each line is rounded to cents, halves away from zero, and the total is the sum
+ * of the lines.
  */
 public final class Offer {
     private final Prices prices;
@@ -91,7 +92,7 @@ public final class Offer {
             return;
         }
         Quantity weight = Quantity.grams(grams);
-        line(metal, weight + " x " + price.get(), grams * price.get().value());
+        line(metal, weight + " x " + price(price.get()), grams * price.get().value());
         share("lost in casting", Property.Word.LOSS, weight, price.get());
         share("filed and polished away", Property.Word.FINISHING, weight, price.get());
         double atBench = grams - finishedG.getOrDefault(metal, grams);
@@ -105,7 +106,7 @@ public final class Offer {
         prices.amount(word)
                 .ifPresent(share -> line(
                         "- " + what,
-                        percent(share) + " x " + weight + " x " + price,
+                        percent(share) + " x " + weight + " x " + price(price),
                         share.value() * weight.value() * price.value()));
     }
 
@@ -118,24 +119,32 @@ public final class Offer {
         if (price.isEmpty()) {
             missing(name, "no price for its stones");
         } else if (price.get().dimension().equals(Dimension.money(prices.currency()))) {
-            line(name, count + " x " + price.get(), bought * price.get().value());
+            line(name, count + " x " + price(price.get()), bought * price.get().value());
         } else {
             Quantity each = Quantity.carats(row.caratsEach());
             Quantity perCarat =
                     price.get().in(Unit.parse(prices.currency() + "/ct").orElseThrow());
             line(
                     name,
-                    count + " x " + carats(each) + " x " + perCarat,
+                    count + " x " + carats(each) + " x " + price(perCarat),
                     bought * each.value() * price.get().value());
         }
         prices.amount(Property.Word.SETTING)
-                .ifPresent(setting ->
-                        line("- setting " + name, row.count() + " stones x " + setting, row.count() * setting.value()));
+                .ifPresent(setting -> line(
+                        "- setting " + name,
+                        row.count() + " stones x " + price(setting),
+                        row.count() * setting.value()));
+    }
+
+    /** A price as it was written, with two digits more than money has. */
+    private static String price(Quantity price) {
+        Unit unit = price.shown() == null ? Unit.shownFor(price.dimension()) : price.shown();
+        return QuantityFormat.number(price.value() / unit.factor(), 4) + " " + unit.symbol();
     }
 
     /** Small stones weigh thousandths of a carat: three more digits than usual. */
     private static String carats(Quantity each) {
-        return QuantityFormat.number(each.value() / 0.2, 5) + " ct";
+        return QuantityFormat.number(each.value() / 0.2, 6) + " ct";
     }
 
     /** A number of stones, or below 1 a share of the row's, rounded up. */
@@ -162,7 +171,8 @@ public final class Offer {
     }
 
     private void line(String what, String arithmetic, double amount) {
-        total += amount;
+        // Each line is charged as it is shown, so that the column adds up.
+        total = Double.parseDouble(QuantityFormat.number(total + Double.parseDouble(money(amount)), 2));
         rows.add(List.of(what, arithmetic, money(amount)));
     }
 

@@ -15,6 +15,7 @@ import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.SourceText;
@@ -126,7 +127,8 @@ final class Prices {
                     .with(value.text())
                     .build());
         }
-        return amount.quantity();
+        Unit written = expression instanceof Expression.NumberLiteral number ? number.unit() : null;
+        return written == null ? amount.quantity() : amount.quantity().in(written);
     }
 
     Optional<Quantity> ofMetal(String metal) {

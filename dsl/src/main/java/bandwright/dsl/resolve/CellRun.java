@@ -163,6 +163,12 @@ final class CellRun {
                 Diagnostic.note("redefined", entry.place(made.span())).with(made.name(), where);
         if (made.kind() == Kind.DEFINITION && old.statement() instanceof Definition) {
             note.found(old.said());
+            boolean dropped = ((Definition) old.statement()).range() != null
+                    && entry.statement() instanceof Definition now
+                    && now.range() == null;
+            if (dropped) {
+                note.advice("Its range went with it: write it again with between … and … to keep it.");
+            }
         } else if (!oldName.equals(made.name())) {
             note.advice("All of " + oldName + ", which made " + made.name() + ", is taken away.");
         }
