@@ -13,6 +13,7 @@ import java.util.TreeSet;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.operation.HalfPlaneSlice;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
@@ -73,7 +74,13 @@ public final class Ring {
     public PartSection section(String part) {
         PartSection section = cutSections().find(part);
         if (section == null) {
-            throw new IllegalArgumentException("No part is called " + part);
+            List<String> pieces = cutSections().offcuts(part);
+            if (pieces.isEmpty()) {
+                throw new IllegalArgumentException("No part is called " + part);
+            }
+            throw new Fault(Diagnostic.error("part-was-parted", null)
+                    .with(part, String.join(", ", pieces))
+                    .build());
         }
         return section;
     }

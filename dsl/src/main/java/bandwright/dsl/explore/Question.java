@@ -79,8 +79,13 @@ record Question(Resolution design, List<Item> items, SourceText source) {
                     Diagnostic.note("no-ring-yet", source.place(statement)).build());
         }
         List<Item> items = new ArrayList<>();
-        design.parts().forEach(part -> items.add(call("weight", part, statement)));
-        if (design.parts().size() > 1) {
+        List<String> parts = design.parts().stream()
+                .filter(part -> design.grooves().stream()
+                        .noneMatch(groove -> groove.from().contains(part)
+                                && !groove.leaving().isEmpty()))
+                .toList();
+        parts.forEach(part -> items.add(call("weight", part, statement)));
+        if (parts.size() > 1) {
             items.add(call("weight", Name.RING, statement));
         }
         if (!design.stoneRows().isEmpty()) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.measure.AsCast;
@@ -75,7 +76,9 @@ public final class Offer {
         Ring finished = workshop.ring(design);
         Ring asCast = workshop.ring(cast);
         finished.bodies();
-        for (String part : design.parts()) {
+        // Not the design's parts: a band that was parted is there no more.
+        for (PartSection section : finished.sections()) {
+            String part = section.name();
             String metal = design.metal(part).name();
             double grams = new PartMeasures(finished, part).weightG();
             boolean isCast = cast.parts().contains(part);
