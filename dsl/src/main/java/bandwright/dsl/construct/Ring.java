@@ -266,6 +266,11 @@ public final class Ring {
         return settings.rootMm(prongs);
     }
 
+    /** Whether seats or a channel are cut from a part, or from the part that it was parted off. */
+    public boolean cuts(Seats seats, String part) {
+        return settings.cuts(seats, part);
+    }
+
     /** Whether a part is a body of revolution: no seat is cut from it, no pin added, and all it is made of goes round. */
     public boolean isTurned(String part) {
         return section(part).isTurned()

@@ -17,6 +17,7 @@ import bandwright.dsl.quantity.SizeSystem;
 import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;
+import bandwright.dsl.resolve.expression.Functions;
 import bandwright.dsl.resolve.profile.Form;
 
 import static bandwright.dsl.edit.Proposal.Sort.*;
@@ -176,7 +177,7 @@ final class Vocabulary {
     private List<Proposal> valuesAndMeasures() {
         List<Proposal> all = new ArrayList<>(values());
         design.measureWords().forEach(word -> all.add(new Proposal(word + "(", MEASURE, WordHelp.brief(word))));
-        design.functionWords().stream()
+        Functions.WORDS.stream()
                 .filter(word -> !design.measureWords().contains(word))
                 .forEach(word -> all.add(new Proposal(word + "(", FUNCTION, WordHelp.brief(word))));
         return all;

@@ -193,6 +193,7 @@ final class PartReasons {
 
     private String seats() {
         return design.seats().stream()
+                .filter(seats -> ring.cuts(seats, part))
                 .map(seats -> seats.name() + (seats.channel().isPresent() ? ", a channel" : "") + " for the "
                         + ring.layout(seats.row()).count() + " stones of " + seats.row())
                 .collect(Collectors.joining("; "));

@@ -46,9 +46,12 @@ final class RowReasons {
         return steps;
     }
 
-    /** Whether a formula tells all: round stones in one line on an even surface. */
+    /** Whether a formula tells all: round stones upright in one line on an even surface. */
     private boolean isSimple() {
-        return row.cut() == StoneCut.ROUND && isOneEvenLine() && layout.perLine() > 1;
+        return row.cut() == StoneCut.ROUND
+                && isOneEvenLine()
+                && layout.perLine() > 1
+                && layout.lines().get(0).axisAcross() == 0;
     }
 
     private boolean isOneEvenLine() {
@@ -78,7 +81,8 @@ final class RowReasons {
     private Step girdle() {
         return Step.of(
                 "radius of the girdles = " + mm(radius()) + " from the finger's axis, " + mm(radius() - innerRadius)
-                        + " above the finger: the surface there less a sink of " + mm(row.sinkMm()),
+                        + " above the finger: the surface there less a sink of " + mm(row.sinkMm())
+                        + (layout.lines().get(0).axisOut() == 1 ? "" : " along the stones' axis"),
                 "");
     }
 
@@ -95,7 +99,10 @@ final class RowReasons {
         }
         double degrees = layout.stepRadians() * 180 / StrictMath.PI;
         return List.of(
-                Step.of("2 x radius x sin(angle / 2), straight from girdle centre to girdle centre", ""),
+                Step.of(
+                        "2 x radius x sin(angle / 2) = 2 x " + mm(radius()) + " x sin(" + number(degrees / 2)
+                                + " deg), straight from girdle centre to girdle centre",
+                        ""),
                 girdle(),
                 angle(degrees));
     }
@@ -143,9 +150,11 @@ final class RowReasons {
         double share = StoneAngles.of(row.cut()).pavilionShare();
         double pavilion = row.size().widthMm() * share;
         boolean published = row.cut() == StoneCut.ROUND;
+        double out = isOneEvenLine() ? layout.lines().get(0).axisOut() : 1;
+        String tilt = out == 1 ? "" : ", of which x " + number(out) + " points to the finger, as the stones are tilted";
         Step depth = Step.of(
                 "less the pavilion along the stone's axis, " + number(100 * share) + " % of the "
-                        + (published ? "size" : "width") + " = " + mm(pavilion),
+                        + (published ? "size" : "width") + " = " + mm(pavilion) + tilt,
                 published ? "published reference proportions of the round brilliant" : "common practice, no source");
         return isOneEvenLine()
                 ? List.of(girdle(), depth)

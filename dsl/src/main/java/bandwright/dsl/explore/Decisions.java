@@ -81,7 +81,7 @@ final class Decisions {
                         5,
                         effect
                                 + (rows.size() - first > 1
-                                        ? " (with the " + (rows.size() - first) + " lines of this run)"
+                                        ? " (all " + (rows.size() - first) + " lines of this run together)"
                                         : ""));
                 rows.set(first, row);
             });

@@ -100,9 +100,9 @@ final class Finding {
     }
 
     Found found() {
-        worker.refuseHopeless(List.of(values(0), values(last)));
         refuseOtherKinds();
         tryOut(spread(0, last));
+        worker.refuseHopeless(tried.values().stream().map(Trial::variant).toList());
         Integer best = best();
         while (best == null && closeIn()) {
             best = best();
@@ -122,7 +122,7 @@ final class Finding {
         try {
             now = design.evaluate(find.condition(), source);
         } catch (Fault fault) {
-            // It has no value now; that it has one elsewhere is already known.
+            // It has no value now; whether it has one elsewhere is seen when the range is tried.
             return;
         }
         if (!(now instanceof Value.Truth)) {

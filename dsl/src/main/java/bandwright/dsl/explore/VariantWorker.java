@@ -62,16 +62,16 @@ final class VariantWorker {
 
     /**
      * What is asked may be wrong in itself, such as a weight added to a length: that is thrown when neither the design as it is nor
-     * any of some variants has an answer, so that it is told once, at its place.
+     * any of the variants has an answer, so that it is told once, at its place.
      */
-    void refuseHopeless(List<Map<String, Value>> samples) {
+    void refuseHopeless(List<Variant> worked) {
         for (int i = 0; i < question.items().size(); i++) {
             int item = i;
             try {
                 question.design().evaluate(question.items().get(i).expression(), question.source());
             } catch (Fault fault) {
-                if (samples.stream()
-                        .allMatch(values -> work(values).values().get(item).isEmpty())) {
+                if (worked.stream()
+                        .allMatch(variant -> variant.values().get(item).isEmpty())) {
                     throw fault;
                 }
             }
@@ -165,11 +165,16 @@ final class VariantWorker {
         return result;
     }
 
+    /** Of what only waits, what it waits for is the reason. */
+    private static String reason(Diagnostic first) {
+        return first.code().equals("waits") && first.found() != null ? first.found() : first.message();
+    }
+
     private static Result value(Supplier<Value> value) {
         try {
             return new Result(Optional.of(value.get()), "");
         } catch (Fault fault) {
-            return new Result(Optional.empty(), fault.diagnostics().get(0).message());
+            return new Result(Optional.empty(), reason(fault.diagnostics().get(0)));
         }
     }
 }

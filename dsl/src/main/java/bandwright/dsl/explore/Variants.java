@@ -33,9 +33,9 @@ record Variants(Question question, List<VariedAxis> axes, List<Variant> rows) {
         axes.forEach(axis -> names.add(axis.name()));
         VariantWorker worker = new VariantWorker(question, workshop, names);
         int count = axes.stream().mapToInt(axis -> axis.values().size()).reduce(1, (a, b) -> a * b);
-        worker.refuseHopeless(List.of(values(axes, 0), values(axes, count - 1)));
         int[] order = order(axes, count);
         List<Variant> worked = SideBySide.work(count, number -> worker.work(values(axes, order[number])), heard, place);
+        worker.refuseHopeless(worked);
         Variant[] rows = new Variant[count];
         for (int i = 0; i < count; i++) {
             rows[order[i]] = worked.get(i);

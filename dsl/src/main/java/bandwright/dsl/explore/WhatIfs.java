@@ -21,9 +21,10 @@ record WhatIfs(Resolution design, Workshop workshop, SourceText source) {
         Map<String, Value> values = values(whatIf);
         Question question = Question.of(design, whatIf.asked(), source, whatIf.span());
         VariantWorker worker = new VariantWorker(question, workshop, values.keySet());
-        worker.refuseHopeless(List.of(values));
         Side before = new Side("before", question.design(), Map.of(), worker.work(Map.of()));
-        Side after = new Side("after", question.design().withValues(values), values, worker.work(values));
+        Variant then = worker.work(values);
+        worker.refuseHopeless(List.of(then));
+        Side after = new Side("after", question.design().withValues(values), values, then);
         return new Comparison(question, List.copyOf(values.keySet()), List.of(before, after))
                 .beforeAndAfter("What if " + String.join(", ", values.keySet())
                         + (values.size() == 1 ? " changes" : " change"));

@@ -94,6 +94,9 @@ public final class RingMeasurer implements Measurer {
     private static Quantity ofRing(String word, Ring ring) {
         // All bodies at once: they are made side by side on all cores.
         List<String> parts = ring.bodies().stream().map(Body::name).toList();
+        if (parts.isEmpty()) {
+            throw new Fault(Diagnostic.note("no-ring-yet", null).build());
+        }
         ToDoubleFunction<String> value = part -> ofPart(word, ring, part).value();
         Quantity kind = ofPart(word, ring, parts.get(0));
         double result = switch (word) {

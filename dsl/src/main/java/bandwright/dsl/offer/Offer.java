@@ -3,17 +3,20 @@ package bandwright.dsl.offer;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
+import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.measure.AsCast;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
-import bandwright.dsl.model.Design;
+import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
@@ -40,6 +43,10 @@ public final class Offer {
     private double total;
 
     private Offer(Quote quote, Resolution design, Workshop workshop, SourceText source) {
+        if (design.bands().isEmpty()) {
+            throw new Fault(
+                    Diagnostic.note("no-ring-yet", source.place(quote.span())).build());
+        }
         weigh(design, workshop);
         List<StoneRow> stoneRows = design.stoneRows();
         prices = new Prices(
@@ -71,20 +78,29 @@ public final class Offer {
         return new Table(title, columns, offer.rows, offer.notes);
     }
 
+    /**
+     * What is cast and what is left in the end, by metal. A part that only the bench makes is of metal that was cast with the part it
+     * is cut from, unless it is a kept one: that is let in as a piece of its own, which is charged as it is finished.
+     */
     private void weigh(Resolution design, Workshop workshop) {
-        Design cast = AsCast.of(design);
         Ring finished = workshop.ring(design);
-        Ring asCast = workshop.ring(cast);
+        Ring asCast = workshop.ring(AsCast.of(design));
+        Set<String> cast = new LinkedHashSet<>();
+        for (PartSection section : asCast.sections()) {
+            cast.add(section.name());
+            castG.merge(section.metal().name(), new PartMeasures(asCast, section.name()).weightG(), Double::sum);
+        }
         finished.bodies();
-        // Not the design's parts: a band that was parted is there no more.
         for (PartSection section : finished.sections()) {
             String part = section.name();
-            String metal = design.metal(part).name();
             double grams = new PartMeasures(finished, part).weightG();
-            boolean isCast = cast.parts().contains(part);
-            double castGrams = isCast ? new PartMeasures(asCast, part).weightG() : grams;
-            finishedG.merge(metal, grams, Double::sum);
-            castG.merge(metal, castGrams, Double::sum);
+            finishedG.merge(section.metal().name(), grams, Double::sum);
+            boolean letIn = design.grooves().stream()
+                    .flatMap(groove -> groove.keep().stream())
+                    .anyMatch(keep -> keep.part().equals(part));
+            if (letIn && !cast.contains(part)) {
+                castG.merge(section.metal().name(), grams, Double::sum);
+            }
         }
     }
 
@@ -150,12 +166,16 @@ public final class Offer {
         return QuantityFormat.number(each.value() / 0.2, 6) + " ct";
     }
 
-    /** A number of stones, or below 1 a share of the row's, rounded up. */
+    /** A number of stones, or a share of the row's (in per cent, or below 1), rounded up. */
     private int spares(int count) {
         return prices.amount(Property.Word.SPARES)
-                .map(spare -> spare.value() < 1 ? Math.ceil(spare.value() * count - 1e-9) : Math.ceil(spare.value()))
+                .map(spare -> isShare(spare) ? Math.ceil(spare.value() * count - 1e-9) : Math.ceil(spare.value()))
                 .orElse(0.0)
                 .intValue();
+    }
+
+    private static boolean isShare(Quantity spares) {
+        return Unit.PERCENT.equals(spares.shown()) || spares.value() < 1;
     }
 
     private void tax() {

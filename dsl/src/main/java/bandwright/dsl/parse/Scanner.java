@@ -194,9 +194,11 @@ final class Scanner {
         }
         Span span = span(token).to(span(raw.get(last)));
         String text = report.source().text(span);
-        report.add(Diagnostic.error("unknown-sign", report.source().place(span))
-                .with(visible(text))
-                .suggest(report.source().place(span), ""));
+        Diagnostic.Builder fault =
+                Diagnostic.error("unknown-sign", report.source().place(span)).with(visible(text));
+        // Left out between two numbers it would leave nonsense behind.
+        boolean between = type(at - 1) == NUMBER && type(last + 1) == NUMBER;
+        report.add(between ? fault : fault.suggest(report.source().place(span), ""));
     }
 
     /** Signs nobody can see are named by their number. */

@@ -2,10 +2,13 @@
 package bandwright.dsl.resolve;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.model.Fault;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
@@ -17,6 +20,24 @@ import bandwright.dsl.syntax.Require;
 final class Checkup extends Reader {
     Checkup(Resolution design, Entry entry) {
         super(design, entry);
+    }
+
+    /** All that is wrong with the statements of a design that are to be looked at, each once, in their order. Never throws. */
+    static List<Diagnostic> problems(Resolution design, Predicate<Entry> kept) {
+        Set<Diagnostic> problems = new LinkedHashSet<>();
+        for (Entry entry : design.definitions().entries()) {
+            if (!kept.test(entry)) {
+                continue;
+            }
+            try {
+                new Checkup(design, entry).run();
+            } catch (Fault fault) {
+                problems.addAll(fault.diagnostics());
+            } catch (StackOverflowError tooDeep) {
+                problems.addAll(Memo.chainTooLong().diagnostics());
+            }
+        }
+        return List.copyOf(problems);
     }
 
     void run() {

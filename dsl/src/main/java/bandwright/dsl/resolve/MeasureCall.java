@@ -82,7 +82,7 @@ record MeasureCall(Resolution design, Measurer measurer, Memo memo, Expression.C
         if (!shared.isEmpty()) {
             return new Fault(shared);
         } else if (fault.diagnostics().stream().anyMatch(memo::hasTold)) {
-            return Resolution.waits(subject, source, fault);
+            return NameFaults.waits(subject, source, fault);
         }
         return new Fault(fault.diagnostics().stream().map(this::placed).toList());
     }

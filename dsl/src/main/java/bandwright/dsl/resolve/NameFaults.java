@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -19,6 +20,8 @@ import bandwright.dsl.material.MetalCatalogue;
 import bandwright.dsl.material.StoneCatalogue;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.source.Place;
+import bandwright.dsl.source.SourceText;
+import bandwright.dsl.syntax.Name;
 
 /** What is said about a name that stands for nothing, or for something else than is wanted. */
 final class NameFaults {
@@ -95,6 +98,33 @@ final class NameFaults {
             fault.label(entry.place(), kind.words());
         });
         return new Fault(fault.build());
+    }
+
+    /** What needs a name that cannot be made waits; the first reason is told, however long the chain. */
+    static Fault waits(Name name, SourceText source, Fault reason) {
+        Diagnostic first = reason.diagnostics().get(0);
+        String why = first.code().equals("waits") && first.found() != null ? first.found() : first.message();
+        return new Fault(Diagnostic.note("waits", source.place(name.span()))
+                .with(name.text())
+                .found(why)
+                .build());
+    }
+
+    /** Things that need each other. */
+    Fault loop(List<String> links) {
+        String first = links.get(0);
+        List<String> names = new ArrayList<>(links);
+        names.add(first);
+        Diagnostic.Builder loop = Diagnostic.error(
+                        "definition-loop", definedAt(first).orElse(null))
+                .with(String.join(" -> ", names));
+        links.forEach(link -> definedAt(link).ifPresent(at -> loop.label(at, "")));
+        return new Fault(loop.build());
+    }
+
+    /** Where a link is defined: {@code shank}, or {@code metal of shank}. */
+    private Optional<Place> definedAt(String link) {
+        return definitions.find(link.substring(link.lastIndexOf(' ') + 1)).map(Entry::place);
     }
 
     private static Fault unknown(String code, String name, @Nullable Place place, Collection<String> known) {

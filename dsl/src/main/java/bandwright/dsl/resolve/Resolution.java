@@ -29,7 +29,6 @@ import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.Section;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.resolve.expression.Evaluator;
-import bandwright.dsl.resolve.expression.Functions;
 import bandwright.dsl.resolve.expression.Measurer;
 import bandwright.dsl.resolve.expression.Scope;
 import bandwright.dsl.resolve.expression.Value;
@@ -94,11 +93,6 @@ public final class Resolution implements Design, Scope {
         return measurer.words();
     }
 
-    /** All functions. */
-    public List<String> functionWords() {
-        return Functions.WORDS;
-    }
-
     /** The same design with some definitions worth something else, for {@code vary} and {@code find}. */
     public Resolution withValues(Map<String, Value> values) {
         Map<String, Value> all = new LinkedHashMap<>(given);
@@ -123,31 +117,16 @@ public final class Resolution implements Design, Scope {
 
     /** All that is wrong with any statement, each once, in the order of the store. Never throws. */
     public List<Diagnostic> problems() {
-        return problems(entry -> true);
+        return Checkup.problems(this, entry -> true);
     }
 
     /** All that is wrong with what makes the ring: what is required, measured or optional is not looked at. Never throws. */
     public List<Diagnostic> problemsOfTheRing() {
-        return problems(entry -> !(entry.statement() instanceof Require
-                || entry.statement() instanceof Measured
-                || entry.statement() instanceof Option));
-    }
-
-    private List<Diagnostic> problems(Predicate<Entry> kept) {
-        Set<Diagnostic> problems = new LinkedHashSet<>();
-        for (Entry entry : definitions.entries()) {
-            if (!kept.test(entry)) {
-                continue;
-            }
-            try {
-                new Checkup(this, entry).run();
-            } catch (Fault fault) {
-                problems.addAll(fault.diagnostics());
-            } catch (StackOverflowError tooDeep) {
-                problems.addAll(Memo.chainTooLong().diagnostics());
-            }
-        }
-        return List.copyOf(problems);
+        return Checkup.problems(
+                this,
+                entry -> !(entry.statement() instanceof Require
+                        || entry.statement() instanceof Measured
+                        || entry.statement() instanceof Option));
     }
 
     /** Names that a name depends on, however far away, known or not; for a part, all that changes it. */
@@ -402,17 +381,8 @@ public final class Resolution implements Design, Scope {
             return made.get();
         } catch (Fault fault) {
             List<Diagnostic> shared = memo.shared(fault);
-            throw shared.isEmpty() ? waits(name, source, fault) : new Fault(shared);
+            throw shared.isEmpty() ? NameFaults.waits(name, source, fault) : new Fault(shared);
         }
-    }
-
-    static Fault waits(Name name, SourceText source, Fault reason) {
-        Diagnostic first = reason.diagnostics().get(0);
-        String why = first.code().equals("waits") && first.found() != null ? first.found() : first.message();
-        return new Fault(Diagnostic.note("waits", source.place(name.span()))
-                .with(name.text())
-                .found(why)
-                .build());
     }
 
     Entry entry(String name) {
@@ -420,22 +390,6 @@ public final class Resolution implements Design, Scope {
     }
 
     private <T> T make(String name, Class<T> type, Supplier<T> maker) {
-        return memo.make(name, type, this::loop, maker);
-    }
-
-    private Fault loop(List<String> links) {
-        String first = links.get(0);
-        List<String> names = new ArrayList<>(links);
-        names.add(first);
-        Optional<Place> place = definedAt(plain(first));
-        Diagnostic.Builder loop =
-                Diagnostic.error("definition-loop", place.orElse(null)).with(String.join(" -> ", names));
-        links.forEach(link -> definedAt(plain(link)).ifPresent(at -> loop.label(at, "")));
-        return new Fault(loop.build());
-    }
-
-    /** {@code shank} for {@code metal of shank}. */
-    private static String plain(String link) {
-        return link.substring(link.lastIndexOf(' ') + 1);
+        return memo.make(name, type, faults::loop, maker);
     }
 }

@@ -22,19 +22,21 @@ public final class Rehearsal {
 
     private static final List<String> CELLS = List.of(
             """
-            breadth = 5 mm in 4 .. 6 mm
+            breadth = 5 mm between 4 mm and 6 mm
             profile dome = court(width: breadth, height: 2 mm)
             profile floor = flat(width: 2 mm, height: 1 mm)
             band shank { finger ISO 57  profile dome  metal silver-925 }
             """,
             "show ring",
             "show weights\nshow section at 0 deg\nrequire weight(ring) < 20 g\nexplain weight(ring)",
-            "vary breadth over 4 mm, 5 mm show weight(ring)",
-            "breadth = 2 g");
+            "vary breadth over 4 mm, 5 mm { weight(ring) }",
+            "wall(shank)");
+
+    private static final String SLIP = "breadth = 2 g +";
 
     private Rehearsal() {}
 
-    /** Whether every request got its answer. */
+    /** Whether every request got its answer, and every cell came out as it should. */
     public static boolean run() {
         try {
             Connection connection = Connection.onFreePorts("rehearsal");
@@ -42,8 +44,9 @@ public final class Rehearsal {
                     Client client = new Client(connection)) {
                 boolean all = ask(client, Channel.SHELL, "kernel_info_request", Json.object());
                 for (String cell : CELLS) {
-                    all &= ask(client, Channel.SHELL, "execute_request", code(cell));
+                    all &= run(client, cell, "ok");
                 }
+                all &= run(client, SLIP, "error");
                 all &= ask(
                         client,
                         Channel.SHELL,
@@ -67,6 +70,13 @@ public final class Rehearsal {
         } catch (IOException | ConnectionFault | InterruptedException failure) {
             return false;
         }
+    }
+
+    private static boolean run(Client client, String cell, String status) {
+        client.send(Channel.SHELL, "execute_request", code(cell));
+        return client.message(Channel.SHELL, PATIENCE_MS)
+                .filter(reply -> reply.content().path("status").asText().equals(status))
+                .isPresent();
     }
 
     private static ObjectNode code(String text) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,10 +106,18 @@ public final class HistoryFile {
         }
     }
 
+    /** In one move, so that no other kernel ever reads half a file; what another writes in that moment is lost. */
     private void rewrite(List<History.Entry> entries) throws IOException {
         StringBuilder text = new StringBuilder();
         entries.forEach(entry -> text.append(line(entry)));
-        Files.writeString(file, text.toString());
+        Path whole = file.toAbsolutePath();
+        Path shorter = Files.createTempFile(whole.getParent(), "history", ".part");
+        try {
+            Files.writeString(shorter, text.toString());
+            Files.move(shorter, whole, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(shorter);
+        }
     }
 
     private static String line(History.Entry entry) {

@@ -46,7 +46,8 @@ final class ChartWords {
         }
         String low = number(series.values().get(least));
         if (low.equals(number(series.values().get(most)))) {
-            return "always " + low;
+            boolean all = series.values().stream().noneMatch(value -> Double.isNaN(value));
+            return all ? "always " + low : low + " wherever it has a value";
         }
         return "least " + at(across, series, least) + ", largest " + at(across, series, most);
     }

@@ -1,0 +1,4 @@
+weight(ring)
+explain weight(ring)
+wall(ring)
+quote { metal 5 EUR/g }
