@@ -2,6 +2,7 @@
 package bandwright.dsl;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,13 +11,19 @@ import java.util.function.Supplier;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.bench.BlankTable;
+import bandwright.dsl.bench.CastingTable;
+import bandwright.dsl.bench.SizeTable;
+import bandwright.dsl.bench.Steps;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.explain.Explainer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.offer.Offer;
+import bandwright.dsl.pattern.AllowanceReader;
 import bandwright.dsl.quantity.Dimension;
+import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.resolve.Kind;
@@ -111,6 +118,9 @@ final class Asking {
             return List.of(section(section));
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights(weights, show);
+        } else if (subject instanceof ShowSubject.Casting casting) {
+            AllowanceReader said = new AllowanceReader(design, source, casting.block());
+            return tabled(CastingTable.of(whole(show).design(), workshop, said));
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
@@ -132,13 +142,30 @@ final class Asking {
         return switch (topic.word()) {
             case STONES -> tabled(RingTables.stones(whole(show)));
             case FINGERPRINT -> List.of(new Answer.Words("fingerprint", design.fingerprint()));
-            case SIZE -> tabled(RingTables.sizes(whole(show)));
-            case BLANK -> tabled(RingTables.blanks(whole(show)));
+            case SIZE -> tabled(sizes(show));
+            case BLANK -> tabled(BlankTable.of(whole(show)));
             case OPTIONS -> exploring.options(show.span());
             case CHECKS -> throw notYet("show checks", show.span());
             case DECISIONS -> exploring.decisions(show.span());
-            case STEPS -> throw notYet("show steps", show.span());
+            case STEPS -> tabled(Steps.table(whole(show).design(), workshop));
         };
+    }
+
+    /** Of the bands, or, while there is none, of the finger sizes that are defined. */
+    private Table sizes(Show show) {
+        if (!design.bands().isEmpty()) {
+            return SizeTable.of(whole(show));
+        }
+        Map<String, FingerSize> fingers = new LinkedHashMap<>();
+        for (String name : design.definitions().names(Kind.DEFINITION)) {
+            if (design.valueOf(name) instanceof Value.Size size) {
+                fingers.put(name, size.size());
+            }
+        }
+        if (fingers.isEmpty()) {
+            whole(show);
+        }
+        return SizeTable.of(fingers);
     }
 
     private static List<Answer> tabled(Table table) {

@@ -59,6 +59,7 @@ final class Fingerprints {
         if (statement instanceof Show show) {
             ShowSubject subject = show.subject();
             return subject instanceof ShowSubject.Weights
+                    || subject instanceof ShowSubject.Casting
                     || (subject instanceof ShowSubject.Section section
                             && section.parts().isEmpty())
                     || (subject instanceof ShowSubject.Topic topic

@@ -51,12 +51,18 @@ class StructureTest {
             .definedBy("bandwright.dsl.resolve..")
             .layer("construct")
             .definedBy("bandwright.dsl.construct..")
+            .layer("pattern")
+            .definedBy("bandwright.dsl.pattern..")
             .layer("measure")
             .definedBy("bandwright.dsl.measure..")
             .layer("view")
             .definedBy("bandwright.dsl.view..")
             .layer("answering")
-            .definedBy("bandwright.dsl.offer..", "bandwright.dsl.explain..", "bandwright.dsl.explore..")
+            .definedBy(
+                    "bandwright.dsl.offer..",
+                    "bandwright.dsl.bench..",
+                    "bandwright.dsl.explain..",
+                    "bandwright.dsl.explore..")
             .layer("edit")
             .definedBy("bandwright.dsl.edit..")
             .layer("door")
@@ -71,22 +77,25 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("answering", "door")
             .whereLayer("measure")
             .mayOnlyBeAccessedByLayers("view", "answering", "door")
-            .whereLayer("construct")
+            .whereLayer("pattern")
             .mayOnlyBeAccessedByLayers("measure", "view", "answering", "door")
+            .whereLayer("construct")
+            .mayOnlyBeAccessedByLayers("pattern", "measure", "view", "answering", "door")
             .whereLayer("resolve")
-            .mayOnlyBeAccessedByLayers("measure", "answering", "edit", "door")
+            .mayOnlyBeAccessedByLayers("pattern", "measure", "answering", "edit", "door")
             .whereLayer("parse")
             .mayOnlyBeAccessedByLayers("edit", "door")
             .whereLayer("syntax")
-            .mayOnlyBeAccessedByLayers("parse", "resolve", "answering", "door")
+            .mayOnlyBeAccessedByLayers("parse", "resolve", "pattern", "answering", "door")
             .whereLayer("operation")
             .mayOnlyBeAccessedByLayers("construct", "measure", "view", "answering", "door")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "view", "answering", "edit", "door");
+            .mayOnlyBeAccessedByLayers(
+                    "resolve", "construct", "pattern", "measure", "view", "answering", "edit", "door");
 
     @ArchTest
     static final ArchRule answering_rooms_do_not_see_each_other = slices().matching(
-                    "bandwright.dsl.(offer|explain|explore)..")
+                    "bandwright.dsl.(offer|bench|explain|explore)..")
             .should()
             .notDependOnEachOther();
 

@@ -7,8 +7,8 @@ import java.util.function.Function;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
-import bandwright.dsl.measure.AsCast;
 import bandwright.dsl.model.Design;
+import bandwright.dsl.pattern.AsCast;
 import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;

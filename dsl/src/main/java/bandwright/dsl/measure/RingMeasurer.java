@@ -11,6 +11,7 @@ import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
+import bandwright.dsl.pattern.AsCast;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.expression.Measurer;

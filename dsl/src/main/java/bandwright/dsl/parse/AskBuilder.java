@@ -118,6 +118,11 @@ final class AskBuilder extends BandParserBaseVisitor<ExportProperty> {
     }
 
     @Override
+    public ExportProperty visitCastingAmount(BandParser.CastingAmountContext tree) {
+        return new Property.Amount(Trees.word(tree.word), expressions.visit(tree.amount()), Trees.span(tree));
+    }
+
+    @Override
     public ExportProperty visitShrinkage(BandParser.ShrinkageContext tree) {
         return new ExportProperty.Shrinkage(expressions.visit(tree.amount()), Trees.span(tree));
     }

@@ -50,7 +50,7 @@ final class StatementBuilder extends BandParserBaseVisitor<Statement> {
         this.report = report;
         this.expressions = new ExpressionBuilder(report);
         this.asks = new AskBuilder(expressions);
-        this.subjects = new SubjectBuilder(expressions);
+        this.subjects = new SubjectBuilder(expressions, asks, report);
         this.bands = new BandBuilder(expressions);
         this.stones = new StonesBuilder(expressions);
     }

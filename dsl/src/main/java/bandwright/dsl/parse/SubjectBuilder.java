@@ -16,9 +16,13 @@ import bandwright.dsl.syntax.Viewpoint;
 /** What is shown, and from where. */
 final class SubjectBuilder extends BandParserBaseVisitor<ShowSubject> {
     private final ExpressionBuilder expressions;
+    private final AskBuilder asks;
+    private final Report report;
 
-    SubjectBuilder(ExpressionBuilder expressions) {
+    SubjectBuilder(ExpressionBuilder expressions, AskBuilder asks, Report report) {
         this.expressions = expressions;
+        this.asks = asks;
+        this.report = report;
     }
 
     @Override
@@ -46,6 +50,15 @@ final class SubjectBuilder extends BandParserBaseVisitor<ShowSubject> {
     @Override
     public ShowSubject visitWeights(BandParser.WeightsContext tree) {
         return new ShowSubject.Weights(tree.ALL() != null, Trees.span(tree));
+    }
+
+    @Override
+    public ShowSubject visitCasting(BandParser.CastingContext tree) {
+        return new ShowSubject.Casting(
+                tree.LBRACE() == null
+                        ? null
+                        : Trees.block(tree, Trees.list(tree.castingProperty(), asks::visit), report),
+                Trees.span(tree));
     }
 
     @Override

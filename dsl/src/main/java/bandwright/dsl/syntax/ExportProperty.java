@@ -7,8 +7,13 @@ import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.source.Span;
 
-/** A property of an export. */
-public sealed interface ExportProperty extends Property {
+/** A property of what is made from patterns: of an export, and of a look at the casting. */
+public sealed interface ExportProperty extends Property
+        permits ExportProperty.Parts,
+                ExportProperty.Shrinkage,
+                ExportProperty.DirectedShrinkage,
+                ExportProperty.Stock,
+                Property.Amount {
     record Parts(List<Name> parts, Span span) implements ExportProperty {
         public Parts {
             parts = List.copyOf(parts);

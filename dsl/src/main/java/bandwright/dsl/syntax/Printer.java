@@ -25,6 +25,7 @@ public final class Printer implements Statement.Visitor<String> {
             "steps",
             "options",
             "fingerprint",
+            "casting",
             "size");
 
     private static final Set<String> SIDES = Set.of("top", "front", "side", "three-quarter");
@@ -227,6 +228,8 @@ public final class Printer implements Statement.Visitor<String> {
             return "layout of " + layout.row();
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights.inAllMetals() ? "weights in all metals" : "weights";
+        } else if (subject instanceof ShowSubject.Casting casting) {
+            return casting.block() == null ? "casting" : "casting" + properties.block(casting.block(), "");
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic.word().name().toLowerCase(Locale.ROOT);
         }

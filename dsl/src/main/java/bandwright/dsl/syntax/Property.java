@@ -26,6 +26,7 @@ public sealed interface Property extends Node
     /** A word and its value, no more: {@code width 1.9 mm}. */
     record Amount(Word kind, Expression value, Span span)
             implements ChannelProperty,
+                    ExportProperty,
                     GrooveProperty,
                     MetalProperty,
                     ProngsProperty,
@@ -44,6 +45,7 @@ public sealed interface Property extends Node
         ACROSS,
         BARS_EVERY,
         BEARING,
+        BUTTON,
         CLEARANCE,
         COUNT,
         DENSITY,
@@ -57,6 +59,7 @@ public sealed interface Property extends Node
         LIP,
         LOSS,
         NOTCH,
+        PATTERN,
         PER_GAP,
         REACH,
         RISE,

@@ -34,6 +34,13 @@ public sealed interface ShowSubject extends Node {
     /** The weights of all parts, in their metals or in all there are. */
     record Weights(boolean inAllMetals, Span span) implements ShowSubject {}
 
+    /**
+     * What goes to the caster.
+     *
+     * @param block how the patterns are made; absent if nothing is said
+     */
+    record Casting(@Nullable Block<ExportProperty> block, Span span) implements ShowSubject {}
+
     /** One of the things that need no more words. */
     record Topic(Word word, Span span) implements ShowSubject {
         /** The words themselves. */

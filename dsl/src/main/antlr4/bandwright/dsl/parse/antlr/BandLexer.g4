@@ -140,6 +140,8 @@ STONES          : 'stones';
 CHECKS          : 'checks';
 DECISIONS       : 'decisions';
 BLANK           : 'blank';
+BUTTON          : 'button';
+CASTING         : 'casting';
 STEPS           : 'steps';
 OPTIONS         : 'options';
 FINGERPRINT     : 'fingerprint';

@@ -149,6 +149,7 @@ subject
     | SECTION (OF parts)? (AT? at=amount)?                                            # section
     | LAYOUT OF name                                                                  # layout
     | WEIGHTS (IN ALL METALS)?                                                        # weights
+    | CASTING (LBRACE castingProperty* RBRACE)?                                       # casting
     | topic=(STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE) # topic
     | expression                                                                      # valueSubject
     ;
@@ -203,7 +204,16 @@ quoteProperty
 
 exportProperty
     : PARTS parts                                                                     # exportParts
-    | SHRINKAGE AROUND inAround=amount ACROSS inAcross=amount OUT inOut=amount        # directedShrinkage
+    | patternProperty                                                                 # exportPattern
+    ;
+
+castingProperty
+    : patternProperty                                                                 # castingPattern
+    | word=(BUTTON | PATTERN) amount                                                  # castingAmount
+    ;
+
+patternProperty
+    : SHRINKAGE AROUND inAround=amount ACROSS inAcross=amount OUT inOut=amount        # directedShrinkage
     | SHRINKAGE amount                                                                # shrinkage
     | STOCK allowance (COMMA allowance)?                                              # stock
     ;
@@ -280,5 +290,5 @@ name
     | GIRDLE | WITHIN | DIAMETER | RISE | ROOT | REACH | PER_GAP | SET_HEIGHT | DENSITY | SECTION | LAYOUT
     | WEIGHTS | ALL | METALS | STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE
     | TOP | FRONT | SIDE | THREE_QUARTER | STEP | LARGEST | SMALLEST | LABOUR | LOSS | FINISHING | SETTING | SPARES
-    | TAX | VALID | PARTS | SHRINKAGE | OUT | STOCK | OUTSIDE
+    | TAX | VALID | CASTING | BUTTON | PARTS | SHRINKAGE | OUT | STOCK | OUTSIDE
     ;

@@ -11,17 +11,14 @@ import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.material.DiamondSieve;
 import bandwright.dsl.material.MaterialSource;
+import bandwright.dsl.material.MeleeTable;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.MetalCatalogue;
-import bandwright.dsl.material.PlainBand;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
-import bandwright.dsl.model.Band;
 import bandwright.dsl.model.StoneRow;
-import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.QuantityFormat;
-import bandwright.dsl.quantity.SizeSystem;
 import bandwright.dsl.view.Table;
 
 /** What {@code show} shows as a table. */
@@ -115,7 +112,32 @@ public final class RingTables {
                         Table.Column.numbers("total", "ct"),
                         Table.Column.numbers("gap", "mm")),
                 rows,
-                List.of("Carats by the formula of the shape, which tables of small stones exceed: weigh the parcel."));
+                notes(ring));
+    }
+
+    /** How far the tables that small round diamonds are sold by lie from the formula, and the trade's word for the size. */
+    private static List<String> notes(Ring ring) {
+        Set<String> notes = new LinkedHashSet<>();
+        notes.add("Carats by the formula of the shape, for stones of usual depth: weigh the parcel.");
+        for (StoneRow row : ring.design().stoneRows()) {
+            if (!isSieved(row)) {
+                continue;
+            }
+            String diameter = number(row.aroundMm()) + " mm";
+            for (MeleeTable.Comparison table : MeleeTable.compare(row.aroundMm())) {
+                double percent = 100 * (table.publishedOverFormula() - 1);
+                notes.add(diameter + ": " + QuantityFormat.number(table.publishedCarats(), 4) + " ct each, "
+                        + QuantityFormat.number(Math.abs(percent), 0) + " % "
+                        + (percent < 0 ? "lighter" : "heavier") + ", by "
+                        + table.source().text());
+            }
+            DiamondSieve.nearest(row.aroundMm()).stream()
+                    .map(DiamondSieve::group)
+                    .distinct()
+                    .forEach(group -> notes.add(diameter + ": the trade's size group is " + group
+                            + " (Polished Diamond Grading; SRDC India)"));
+        }
+        return List.copyOf(notes);
     }
 
     private static String size(StoneRow row) {
@@ -125,70 +147,15 @@ public final class RingTables {
     }
 
     private static String sieve(StoneRow row) {
-        boolean sieved = row.cut() == StoneCut.ROUND && row.material().name().equals("diamond");
-        return sieved
+        return isSieved(row)
                 ? DiamondSieve.nearest(row.aroundMm()).stream()
                         .map(sieve -> (sieve.retainedOn() + " " + sieve.passes()).strip())
                         .collect(Collectors.joining(", "))
                 : "";
     }
 
-    /** The finger's size in every system, and the nearest standard size of each. */
-    public static Table sizes(Ring ring) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Band band : ring.design().bands()) {
-            FingerSize bore = band.finger().bore();
-            for (SizeSystem system : SizeSystem.values()) {
-                FingerSize nearest = bore.nearestStandard(system);
-                rows.add(List.of(
-                        band.name(),
-                        system.fullName(),
-                        bore.in(system).text(),
-                        nearest.text(),
-                        number(nearest.circumferenceMm() - bore.circumferenceMm()),
-                        system.standard()));
-            }
-        }
-        return new Table(
-                "Finger size in every system",
-                List.of(
-                        Table.Column.words("band"),
-                        Table.Column.words("system"),
-                        Table.Column.words("size"),
-                        Table.Column.words("nearest standard size"),
-                        Table.Column.numbers("larger by", "mm of circumference"),
-                        Table.Column.words("by")),
-                rows,
-                List.of());
-    }
-
-    /** The strips from which plain rings of these sizes are bent. */
-    public static Table blanks(Ring ring) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Band band : ring.design().bands()) {
-            // A band that changes on its way round is forged or filed from a strip that holds its largest place.
-            double thickness = 0;
-            double width = 0;
-            for (Band.Station station : band.stations()) {
-                thickness = Math.max(thickness, station.section().heightMm());
-                width = Math.max(width, station.section().widthMm());
-            }
-            double diameter = 2 * band.finger().innerRadiusMm();
-            rows.add(List.of(
-                    band.name(),
-                    number(new PlainBand(diameter, thickness, width).blankLengthMm()),
-                    number(width),
-                    number(thickness)));
-        }
-        return new Table(
-                "Blank of a plain ring",
-                List.of(
-                        Table.Column.words("band"),
-                        Table.Column.numbers("length", "mm"),
-                        Table.Column.numbers("width", "mm"),
-                        Table.Column.numbers("thickness", "mm")),
-                rows,
-                List.of("Length: pi times inner diameter plus thickness; for a straight strip of even thickness."));
+    private static boolean isSieved(StoneRow row) {
+        return row.cut() == StoneCut.ROUND && row.material().name().equals("diamond");
     }
 
     private static String number(double value) {

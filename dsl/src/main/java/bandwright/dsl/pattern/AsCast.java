@@ -1,5 +1,5 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
-package bandwright.dsl.measure;
+package bandwright.dsl.pattern;
 
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,0 +1,153 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.Nickel;
+import bandwright.dsl.model.Design;
+import bandwright.dsl.model.Groove;
+
+/**
+ * One line each where work on this design can hurt somebody or spoil it. They are no instructions: local rules, the makers'
+ * sheets and licensed practice come first, as the last line says.
+ */
+public final class Cautions {
+    private static final Set<String> PRECIOUS = Set.of("gold", "silver", "platinum", "palladium");
+
+    /** From this share of copper on an alloy is quenched and annealed with care; common practice, no source. */
+    private static final double COPPER_RICH = 0.2;
+
+    private final Design design;
+    private final Set<Metal> metals = new LinkedHashSet<>();
+    private final List<String> lines = new ArrayList<>();
+
+    private Cautions(Design design) {
+        this.design = design;
+        design.parts().forEach(part -> metals.add(design.metal(part)));
+        nickel();
+        copperRich();
+        torch();
+        assay();
+        casting();
+        edges();
+        lines.add(Sentences.of("caution.rules"));
+    }
+
+    /** The cautions that this design gives reason for, each a sentence. */
+    public static List<String> of(Design design) {
+        return List.copyOf(new Cautions(design).lines);
+    }
+
+    private void nickel() {
+        name(
+                "caution.nickel",
+                metals.stream().filter(metal -> metal.nickel() == Nickel.YES).toList());
+        name(
+                "caution.nickel-unknown",
+                metals.stream()
+                        .filter(metal -> metal.nickel() == Nickel.UNKNOWN)
+                        .toList());
+    }
+
+    private void copperRich() {
+        name(
+                "caution.copper",
+                metals.stream()
+                        .filter(metal -> metal.family().equals("gold") && share(metal, "Cu") >= COPPER_RICH)
+                        .toList());
+        name(
+                "caution.zinc",
+                metals.stream().filter(metal -> share(metal, "Zn") > 0).toList());
+        name(
+                "caution.cadmium",
+                metals.stream()
+                        .filter(metal -> share(metal, "Cd") > 0 || share(metal, "Pb") > 0)
+                        .toList());
+        name(
+                "caution.glare",
+                metals.stream()
+                        .filter(metal -> metal.family().equals("platinum")
+                                || metal.family().equals("palladium"))
+                        .toList());
+    }
+
+    private void torch() {
+        boolean soldered = design.grooves().stream()
+                .anyMatch(groove -> groove.keep().isPresent()
+                        && !groove.joint()
+                                .filter(joint -> !joint.equals("solder"))
+                                .isPresent()
+                        && groove.letIn()
+                                .filter(Groove.LetInCast.class::isInstance)
+                                .isEmpty());
+        if (soldered) {
+            lines.add(Sentences.of("caution.solder"));
+        }
+        if (!design.stoneRows().isEmpty()) {
+            lines.add(Sentences.of("caution.stones"));
+        }
+        for (Groove groove : design.grooves()) {
+            boolean poured =
+                    groove.letIn().filter(Groove.LetInCast.class::isInstance).isPresent();
+            if (poured && groove.keep().isPresent()) {
+                pour(groove, groove.keep().get());
+            }
+        }
+    }
+
+    /** Poured metal must be molten through before what it is poured into begins to melt. */
+    private void pour(Groove groove, Groove.Keep keep) {
+        Double liquidus = keep.metal().liquidusC();
+        for (String part : groove.from()) {
+            Metal metal = design.metal(part);
+            Double solidus = metal.solidusC();
+            if (liquidus == null || solidus == null) {
+                lines.add(Sentences.of("caution.pour-unknown", keep.metal().name(), metal.name()));
+            } else if (liquidus >= solidus) {
+                lines.add(Sentences.of("caution.pour", keep.metal().name(), metal.name()));
+            }
+        }
+    }
+
+    private void assay() {
+        Set<String> families = metals.stream()
+                .map(Metal::family)
+                .filter(PRECIOUS::contains)
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> standards = metals.stream()
+                .map(metal -> metal.family() + " " + metal.fineness())
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (!families.isEmpty()) {
+            lines.add(Sentences.of(standards.size() > 1 ? "caution.assay-mixed" : "caution.assay"));
+        }
+    }
+
+    private void casting() {
+        lines.add(Sentences.of("caution.resin"));
+        lines.add(Sentences.of("caution.investment"));
+    }
+
+    private void edges() {
+        lines.add(Sentences.of(design.prongs().isEmpty() ? "caution.edges" : "caution.edges-pins"));
+    }
+
+    private void name(String key, List<Metal> these) {
+        if (!these.isEmpty()) {
+            lines.add(Sentences.of(key, these.stream().map(Metal::name).collect(Collectors.joining(", "))));
+        }
+    }
+
+    private static double share(Metal metal, String symbol) {
+        return metal.composition().entrySet().stream()
+                .filter(part -> part.getKey().symbol().equals(symbol))
+                .mapToDouble(Map.Entry::getValue)
+                .sum();
+    }
+}

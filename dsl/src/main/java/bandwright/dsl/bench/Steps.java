@@ -1,0 +1,257 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+import bandwright.dsl.construct.Body;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.Workshop;
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Design;
+import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.Prongs;
+import bandwright.dsl.model.Seats;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.pattern.AsCast;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.QuantityFormat;
+import bandwright.dsl.view.Table;
+
+/**
+ * The bench's order of work for a design, with what each step takes away: cast, cut, let in, join, drill, polish what stones
+ * will cover, set, polish. The order is common practice, no source; a bench that works otherwise is right too.
+ */
+public final class Steps {
+    private final Design design;
+    private final Ring finished;
+    private final Ring cast;
+    private final Ring grooved;
+    private final List<Step> steps = new ArrayList<>();
+
+    private Steps(Design design, Workshop workshop) {
+        this.design = design;
+        this.finished = workshop.ring(design);
+        this.cast = workshop.ring(AsCast.of(design));
+        this.grooved = workshop.ring(new WithoutBenchSeats(design));
+        patterns();
+        cast();
+        benchGrooves();
+        design.grooves().forEach(this::letIn);
+        steps.add(Step.of("step.true"));
+        benchSeats();
+        if (!design.stoneRows().isEmpty()) {
+            steps.add(Step.of("step.before-setting"));
+        }
+        marks();
+        design.stoneRows().forEach(this::set);
+        steps.add(Step.of("step.polish"));
+        steps.add(Step.of("step.weigh", grams(weight(finished, Set.of()))));
+    }
+
+    /** The steps in order. */
+    public static List<Step> of(Design design, Workshop workshop) {
+        return List.copyOf(new Steps(design, workshop).steps);
+    }
+
+    /** The same as a table, the design's cautions below. */
+    public static Table table(Design design, Workshop workshop) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Step step : of(design, workshop)) {
+            rows.add(List.of(
+                    Integer.toString(rows.size() + 1),
+                    step.work(),
+                    step.instruction(),
+                    step.takesG().isPresent()
+                            ? QuantityFormat.number(step.takesG().getAsDouble(), 3)
+                            : ""));
+        }
+        List<String> notes = new ArrayList<>(List.of(Sentences.of("steps.note")));
+        notes.addAll(Cautions.of(design));
+        return new Table(
+                "Order of work",
+                List.of(
+                        Table.Column.numbers("step", ""),
+                        Table.Column.words("work"),
+                        Table.Column.words("what to do"),
+                        Table.Column.numbers("takes away", "g")),
+                rows,
+                notes);
+    }
+
+    private void patterns() {
+        List<String> parts = cast.bodies().stream().map(Body::name).toList();
+        steps.add(Step.of("step.pattern", list(parts)));
+        boolean plain = design.grooves().isEmpty()
+                && design.stoneRows().isEmpty()
+                && design.bands().stream().allMatch(Band::isEven);
+        if (plain) {
+            steps.add(Step.of("step.bend"));
+        }
+    }
+
+    private void cast() {
+        Set<String> poured = poured();
+        Map<Metal, List<Body>> byMetal = new LinkedHashMap<>();
+        for (Body body : cast.bodies()) {
+            if (!poured.contains(body.name())) {
+                byMetal.computeIfAbsent(body.section().metal(), metal -> new ArrayList<>())
+                        .add(body);
+            }
+        }
+        byMetal.forEach((metal, bodies) -> steps.add(Step.of(
+                "step.cast",
+                list(bodies.stream().map(Body::name).toList()),
+                metal.name(),
+                grams(bodies.stream().mapToDouble(Steps::weight).sum()),
+                melting(metal))));
+        steps.add(Step.of("step.sprues", bores()));
+    }
+
+    private Set<String> poured() {
+        return design.grooves().stream()
+                .filter(groove -> groove.letIn()
+                        .filter(Groove.LetInCast.class::isInstance)
+                        .isPresent())
+                .flatMap(groove -> groove.keep().stream())
+                .map(Groove.Keep::part)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static String melting(Metal metal) {
+        Double solidus = metal.solidusC();
+        Double liquidus = metal.liquidusC();
+        if (solidus == null || liquidus == null) {
+            return Sentences.of("step.cast.melting-unknown");
+        }
+        return Sentences.of("step.cast.melting", QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
+    }
+
+    private String bores() {
+        return design.bands().stream()
+                .map(band ->
+                        Quantity.millimetres(2 * band.finger().innerRadiusMm()).toString())
+                .distinct()
+                .collect(Collectors.joining(" and "));
+    }
+
+    private void benchGrooves() {
+        List<Groove> grooves = design.grooves().stream().filter(Groove::atBench).toList();
+        if (grooves.isEmpty()) {
+            return;
+        }
+        // Metal that a groove keeps in another metal is a piece of its own, not what is left of the cut one.
+        Set<String> kept = grooves.stream()
+                .flatMap(groove -> groove.keep().stream())
+                .map(Groove.Keep::part)
+                .collect(Collectors.toSet());
+        String names = list(grooves.stream().map(Groove::name).toList());
+        steps.add(Step.of("step.groove", names).taking(weight(cast, Set.of()) - weight(grooved, kept)));
+        for (String part : kept) {
+            Body body = grooved.body(part);
+            steps.add(Step.of("step.make", part, body.section().metal().name(), grams(weight(body))));
+        }
+    }
+
+    private void letIn(Groove groove) {
+        if (groove.keep().isEmpty()) {
+            return;
+        }
+        Groove.Keep keep = groove.keep().get();
+        String part = keep.part();
+        Groove.LetIn way = groove.letIn().orElse(null);
+        if (way instanceof Groove.LetInFrom from) {
+            steps.add(Step.of("step.let-in.side", part, from.fingertip() ? "fingertip" : "hand", from.collar()));
+        } else if (way instanceof Groove.LetInHalves halves) {
+            steps.add(Step.of("step.let-in.halves", part, QuantityFormat.format(Quantity.degrees(halves.degrees()))));
+        } else if (way instanceof Groove.LetInCast) {
+            steps.add(Step.of("step.let-in.cast", part, keep.metal().name(), melting(keep.metal())));
+            return;
+        } else {
+            steps.add(Step.of("step.let-in.none", part, groove.name()));
+        }
+        Optional<String> joint = groove.joint();
+        steps.add(joint.isPresent() ? Step.of("step.join." + joint.get(), part) : Step.of("step.join", part));
+    }
+
+    private void benchSeats() {
+        List<Seats> atBench = design.seats().stream().filter(Seats::atBench).toList();
+        for (Seats seats : design.seats()) {
+            if (!seats.atBench()) {
+                steps.add(Step.of("step.seats.cast", seats.row()));
+            }
+        }
+        for (int i = 0; i < atBench.size(); i++) {
+            Seats seats = atBench.get(i);
+            Step step = Step.of(
+                    seats.channel().isPresent() ? "step.channel" : "step.seats",
+                    seats.row(),
+                    Quantity.millimetres(
+                                    seats.channel().map(Seats.Channel::widthMm).orElse(seats.holeMm()))
+                            .toString());
+            boolean last = i == atBench.size() - 1;
+            // Told once for all of them: seats of two rows may share metal.
+            steps.add(last ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of())) : step);
+        }
+    }
+
+    private void marks() {
+        steps.add(Step.of("step.mark"));
+    }
+
+    private void set(StoneRow row) {
+        String stones = finished.layout(row.name()).count() + " " + row.cut().word() + " "
+                + row.material().name();
+        List<Prongs> pins = design.prongs().stream()
+                .filter(prongs -> prongs.row().equals(row.name()))
+                .toList();
+        boolean channel = design.seats().stream()
+                .anyMatch(seats ->
+                        seats.row().equals(row.name()) && seats.channel().isPresent());
+        if (!pins.isEmpty()) {
+            steps.add(Step.of("step.set.pins", row.name(), stones, height(pins.get(0))));
+        } else if (channel) {
+            steps.add(Step.of("step.set.channel", row.name(), stones));
+        } else {
+            steps.add(Step.of(
+                    row.cut() == StoneCut.ROUND ? "step.set.open" : "step.set.open-corners", row.name(), stones));
+        }
+    }
+
+    private static String height(Prongs pins) {
+        return pins.setHeightMm().isPresent()
+                ? Sentences.of(
+                        "step.set.height",
+                        Quantity.millimetres(pins.setHeightMm().getAsDouble()).toString())
+                : Sentences.of("step.set.no-height");
+    }
+
+    private static double weight(Ring ring, Set<String> without) {
+        return ring.bodies().stream()
+                .filter(body -> !without.contains(body.name()))
+                .mapToDouble(Steps::weight)
+                .sum();
+    }
+
+    private static double weight(Body body) {
+        return body.volumeMm3() * body.section().metal().densityGPerCm3() / 1000;
+    }
+
+    private static String grams(double grams) {
+        return Quantity.grams(grams).toString();
+    }
+
+    private static String list(List<String> names) {
+        return names.size() < 2
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
+    }
+}

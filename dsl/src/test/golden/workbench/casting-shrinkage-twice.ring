@@ -1,0 +1,3 @@
+show casting { shrinkage 1 %  shrinkage 2 % }
+show casting { parts shank }
+show casting
