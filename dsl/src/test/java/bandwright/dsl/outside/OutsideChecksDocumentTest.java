@@ -51,6 +51,12 @@ class OutsideChecksDocumentTest {
         section(text, "Finger sizes said to be one", RingSizeChecks.equivalences());
         section(text, "Weights of round diamonds", RoundWeightChecks.tables());
         section(text, "Weights of sieved diamonds", RoundWeightChecks.sieves());
+        section(text, "Weights of round and oval coloured stones", GemWeightChecks.all());
+        section(text, "Densities that suppliers and casters state", TradeDensityChecks.all());
+        text.append("\nNot compared:\n\n");
+        new TreeMap<>(TradeDensityChecks.NOT_OURS)
+                .forEach((row, why) ->
+                        text.append("- ").append(row).append(": ").append(why).append(".\n"));
         return text.toString();
     }
 

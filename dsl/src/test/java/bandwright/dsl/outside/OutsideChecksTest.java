@@ -46,11 +46,24 @@ class OutsideChecksTest {
         return tests(RoundWeightChecks.sieves());
     }
 
+    @TestFactory
+    Stream<DynamicTest> coloured_stones_of_our_depth_are_lighter_as_is_known() {
+        return tests(GemWeightChecks.all());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> the_catalogue_has_a_recipe_that_weighs_what_the_trade_says() {
+        return tests(TradeDensityChecks.all());
+    }
+
     @Test
     void no_row_of_the_data_is_left_out() {
         assertThat(RingSizeChecks.tables()).hasSize(67);
         assertThat(RoundWeightChecks.tables()).hasSize(61);
         assertThat(RoundWeightChecks.sieves()).hasSize(34);
+        assertThat(GemWeightChecks.shapes()).containsExactly("marquise", "octagon", "oval", "round");
+        assertThat(GemWeightChecks.all()).hasSize(42);
+        assertThat(TradeDensityChecks.uncompared()).containsExactly("aluminium", "brass", "bronze", "copper", "wax");
         TreeSet<String> done = new TreeSet<>(WorkedExamples.NOT_OURS.keySet());
         WorkedExamples.all().forEach(check -> done.add(check.what().split(" ", 2)[0]));
         assertThat(OutsideData.rows("worked_examples.csv").stream().map(row -> row.text("id")))

@@ -120,6 +120,11 @@ public final class RingTables {
         Set<String> notes = new LinkedHashSet<>();
         notes.add("Carats by the formula of the shape, for stones of usual depth: weigh the parcel.");
         for (StoneRow row : ring.design().stoneRows()) {
+            if (!row.material().name().equals("diamond")) {
+                notes.add(
+                        "Coloured stones are cut deeper than diamonds: charts of calibrated emeralds, rubies and sapphires"
+                                + " say 12 to 45 % more than the formula (Size and weight chart for faceted gemstones; Eastern International; n.d.)");
+            }
             if (!isSieved(row)) {
                 continue;
             }
