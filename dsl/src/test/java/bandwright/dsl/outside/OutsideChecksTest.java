@@ -63,7 +63,8 @@ class OutsideChecksTest {
         assertThat(RoundWeightChecks.sieves()).hasSize(34);
         assertThat(GemWeightChecks.shapes()).containsExactly("marquise", "octagon", "oval", "round");
         assertThat(GemWeightChecks.all()).hasSize(42);
-        assertThat(TradeDensityChecks.uncompared()).containsExactly("aluminium", "brass", "bronze", "copper", "wax");
+        assertThat(TradeDensityChecks.uncompared())
+                .containsExactly("10K green", "aluminium", "brass", "bronze", "copper", "gold 333", "gold 900", "wax");
         TreeSet<String> done = new TreeSet<>(WorkedExamples.NOT_OURS.keySet());
         WorkedExamples.all().forEach(check -> done.add(check.what().split(" ", 2)[0]));
         assertThat(OutsideData.rows("worked_examples.csv").stream().map(row -> row.text("id")))

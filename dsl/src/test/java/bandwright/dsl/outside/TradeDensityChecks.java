@@ -60,7 +60,7 @@ final class TradeDensityChecks {
         return checks;
     }
 
-    /** Materials of the file that no ring of ours is made of. */
+    /** Materials of the file that no ring of ours is made of, and finenesses without a recipe on file. */
     static Set<String> uncompared() {
         Set<String> others = new TreeSet<>();
         for (OutsideData.Row row : OutsideData.rows("alloy_trade_densities.csv")) {
