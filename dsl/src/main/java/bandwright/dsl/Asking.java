@@ -47,9 +47,11 @@ import bandwright.dsl.syntax.Viewpoint;
 import bandwright.dsl.view.Table;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
+import bandwright.dsl.view.drawing.LayoutDrawing;
 import bandwright.dsl.view.drawing.SectionDrawing;
 import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.render.Camera;
+import bandwright.dsl.view.ring.RingLayout;
 import bandwright.dsl.view.ring.RingPictures;
 import bandwright.dsl.view.ring.RingSection;
 import bandwright.dsl.view.ring.RingTables;
@@ -65,7 +67,9 @@ final class Asking {
     /** Millimetres of paper for one of the ring. */
     private static final double SECTION_SCALE = 10;
 
-    private static final int SECTION_PIXELS = 1000;
+    private static final double LAYOUT_SCALE = 4;
+
+    private static final int DRAWING_PIXELS = 1000;
 
     private final Resolution design;
     private final Workshop workshop;
@@ -126,7 +130,18 @@ final class Asking {
         } else if (subject instanceof ShowSubject.Value value) {
             return List.of(value(value, show));
         }
-        throw notYet("a layout of a row", show.span());
+        ShowSubject.Layout layout = (ShowSubject.Layout) subject;
+        return List.of(layout(design.rowNamed(layout.row(), source)));
+    }
+
+    private Answer layout(String row) {
+        Drawing drawing = LayoutDrawing.of(RingLayout.of(ring.get(), row), LAYOUT_SCALE);
+        return drawn(drawing);
+    }
+
+    private static Answer drawn(Drawing drawing) {
+        return new Answer.Drawn(
+                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, DRAWING_PIXELS));
     }
 
     private List<Answer> weights(ShowSubject.Weights weights, Show show) {
@@ -223,8 +238,7 @@ final class Asking {
     private Answer section(ShowSubject.Section section) {
         Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
         Drawing drawing = SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
-        return new Answer.Drawn(
-                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, SECTION_PIXELS));
+        return drawn(drawing);
     }
 
     private double degrees(@Nullable Expression angle) {

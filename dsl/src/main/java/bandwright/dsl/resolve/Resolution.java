@@ -115,6 +115,11 @@ public final class Resolution implements Design, Scope {
         return new Names(this).part(name, source);
     }
 
+    /** The name of a row of stones, where one must stand; what makes the row must itself be sound. */
+    public String rowNamed(Name name, SourceText source) {
+        return new Names(this).row(name, source).name();
+    }
+
     /** All that is wrong with any statement, each once, in the order of the store. Never throws. */
     public List<Diagnostic> problems() {
         return Checkup.problems(this, entry -> true);

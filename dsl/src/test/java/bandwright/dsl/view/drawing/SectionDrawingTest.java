@@ -62,7 +62,7 @@ class SectionDrawingTest {
     @Test
     void labels_never_overlap_at_any_scale() {
         for (double scale : new double[] {1, 2, 5, 10, 20, 40}) {
-            assertLabelsApart(SectionDrawing.of(StandInSection.section(), scale));
+            Labels.assertApart(SectionDrawing.of(StandInSection.section(), scale));
         }
     }
 
@@ -78,7 +78,7 @@ class SectionDrawingTest {
                 Point to = new Point(4.6 * random.nextDouble() - 2.3, 1.9 * random.nextDouble());
                 dimensions.add(new Section.Dimension(direction, from, to, "word ".repeat(1 + random.nextInt(5)) + i));
             }
-            assertLabelsApart(SectionDrawing.of(
+            Labels.assertApart(SectionDrawing.of(
                     new Section(
                             model.title(),
                             model.description(),
@@ -88,30 +88,6 @@ class SectionDrawingTest {
                             model.pins(),
                             dimensions),
                     10));
-        }
-    }
-
-    private static void assertLabelsApart(Drawing drawing) {
-        List<Mark.Label> labels = drawing.marks().stream()
-                .filter(Mark.Label.class::isInstance)
-                .map(Mark.Label.class::cast)
-                .toList();
-        for (int i = 0; i < labels.size(); i++) {
-            Bounds one = labels.get(i).bounds();
-            assertThat(one.minX() >= drawing.box().minX()
-                            && one.maxX() <= drawing.box().maxX())
-                    .as("%s is on the paper", labels.get(i).text())
-                    .isTrue();
-            for (int j = 0; j < i; j++) {
-                Bounds other = labels.get(j).bounds();
-                boolean apart = one.maxX() <= other.minX()
-                        || other.maxX() <= one.minX()
-                        || one.maxY() <= other.minY()
-                        || other.maxY() <= one.minY();
-                assertThat(apart)
-                        .as("%s and %s", labels.get(i).text(), labels.get(j).text())
-                        .isTrue();
-            }
         }
     }
 
