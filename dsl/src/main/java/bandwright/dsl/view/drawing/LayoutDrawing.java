@@ -115,9 +115,15 @@ public final class LayoutDrawing {
                 marks.add(new Mark.Shape(Region.of(pin.translated(dx, dy)), PIN, INK, 0.15 * paper));
             }
         }
+        int begun = marks.size();
         angles(from, to, last, dx, strip.maxY() + dy);
         if (first) {
-            Bounds around = new Bounds(from + dx, strip.minY() + dy, to + dx, strip.maxY() + dy);
+            // The width stands clear of an angle that is written at the strip's end.
+            double right = marks.subList(begun, marks.size()).stream()
+                    .mapToDouble(mark -> mark.bounds().maxX())
+                    .max()
+                    .orElse(to + dx);
+            Bounds around = new Bounds(from + dx, strip.minY() + dy, right, strip.maxY() + dy);
             dimensions(dx, dy, to, around);
         }
         return Math.min(bounds().minY(), strip.minY() + dy);
