@@ -29,6 +29,8 @@ import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Show;
+import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
 
 /**
@@ -198,6 +200,36 @@ public final class Workbench {
         return parsed.hasErrors()
                 ? Optional.empty()
                 : new Fingerprints(design).of(parsed.cell().statements());
+    }
+
+    /** What an expression is worth in this design; the text holds nothing else. Nothing is kept of the question. */
+    public Worked value(SourceText expression) {
+        ParseResult parsed = RingParser.parse(expression);
+        if (parsed.hasErrors()) {
+            return new Worked(null, parsed.diagnostics());
+        }
+        List<Statement> statements = parsed.cell().statements();
+        if (statements.size() != 1
+                || !(statements.get(0) instanceof Show show)
+                || !(show.subject() instanceof ShowSubject.Value asked)) {
+            return new Worked(
+                    null,
+                    List.of(Diagnostic.error("asked-no-value", null)
+                            .with(expression.text().strip())
+                            .build()));
+        }
+        try {
+            Value value = design.evaluate(asked.value(), expression);
+            return new Worked(
+                    new Worked.Worth(
+                            value.text(),
+                            value.kind(),
+                            value instanceof Value.Amount amount ? amount.quantity() : null,
+                            value instanceof Value.Size size ? size.size() : null),
+                    List.of());
+        } catch (Fault fault) {
+            return new Worked(null, fault.diagnostics());
+        }
     }
 
     /** Takes away all that a cell made. */

@@ -18,7 +18,7 @@ import bandwright.kernel.protocol.Stamp;
  * A kernel that listens. Any thread may start, await and close it.
  *
  * <pre>{@code
- * try (Kernel kernel = Kernel.start(connection, CellLanguages.ALL, new History(), Map.of(), System.err::println)) {
+ * try (Kernel kernel = Kernel.start(connection, new CellLanguages(List.of()), new History(), Map.of(), System.err::println)) {
  *     kernel.awaitEnd();
  * }
  * }</pre>
