@@ -5,8 +5,6 @@ import java.io.File;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.function.Supplier;
 
 import org.jspecify.annotations.Nullable;
@@ -95,14 +93,12 @@ final class CellControl extends DirectExecutionControl {
         public void load(ClassBytecodes[] classes)
                 throws ClassInstallException, NotImplementedException, EngineTerminationException {
             boolean[] installed = new boolean[classes.length];
-            Map<String, Class<?>> loaded = new LinkedHashMap<>();
             for (ClassBytecodes one : classes) {
                 loader.declare(one.name(), one.bytecodes());
             }
             for (int i = 0; i < classes.length; i++) {
                 try {
-                    loaded.put(classes[i].name(), loader.loadClass(classes[i].name()));
-                    installed[i] = true;
+                    installed[i] = loader.loadClass(classes[i].name()) != null;
                 } catch (ClassNotFoundException | LinkageError failure) {
                     throw new ClassInstallException("load: " + failure, installed);
                 }

@@ -191,7 +191,7 @@ public final class JavaCells implements CellLanguage {
             if (failure instanceof Stopped) {
                 return stopped(null);
             } else if (failure instanceof OutOfMemoryError) {
-                return OutOfMemory.told(text);
+                return OutOfMemory.told(null);
             } else if (failure instanceof NoClassDefFoundError missing
                     && String.valueOf(missing.getMessage()).startsWith("jdk/jshell")) {
                 return JavaErrors.error(

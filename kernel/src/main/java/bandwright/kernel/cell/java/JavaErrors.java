@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,9 @@ import bandwright.dsl.source.Place;
 /** What Java says about a cell, as diagnostics of the cell. */
 final class JavaErrors {
     private static final int MOST_CALLERS = 8;
+    /** Where names come from that everybody knows without. */
+    private static final Pattern KNOWN =
+            Pattern.compile("\\b(java\\.(lang|util|util\\.function|util\\.stream)|bandwright\\.design)\\.(?=[A-Z])");
 
     private final JavaShell shell;
 
@@ -32,7 +36,7 @@ final class JavaErrors {
     List<Diagnostic> ofCompiler(JavaText.Piece piece, Snippet snippet) {
         List<Diagnostic> told = new ArrayList<>();
         shell.jshell().diagnostics(snippet).filter(Diag::isError).forEach(diag -> {
-            List<String> lines = diag.getMessage(Locale.ROOT)
+            List<String> lines = KNOWN.matcher(diag.getMessage(Locale.ROOT)).replaceAll("")
                     .lines()
                     .map(String::strip)
                     .filter(line -> !line.isEmpty())

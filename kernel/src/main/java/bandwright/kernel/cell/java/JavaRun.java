@@ -58,7 +58,7 @@ final class JavaRun implements Host {
             return outcome();
         } catch (OutOfMemoryError full) {
             shell.control().loader().clearFrom(loadedBefore);
-            return failed(OutOfMemory.told(text.cell()));
+            return failed(OutOfMemory.told(text.line(line)));
         } finally {
             Hosts.put(null);
         }
@@ -68,6 +68,10 @@ final class JavaRun implements Host {
         List<JavaText.Piece> pieces = text.pieces(shell.analysis());
         shell.dropOld(cellId, pieces);
         List<Snippet> declared = new ArrayList<>();
+        if (!pieces.isEmpty() && shell.isBroken(pieces.get(pieces.size() - 1))) {
+            // Nothing of a cell runs that cannot even be read to its end.
+            pieces = pieces.subList(pieces.size() - 1, pieces.size());
+        }
         for (JavaText.Piece piece : pieces) {
             Stop.check();
             line = piece.firstLine();

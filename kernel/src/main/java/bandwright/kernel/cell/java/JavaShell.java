@@ -100,6 +100,12 @@ final class JavaShell implements AutoCloseable {
         shell.addToClasspath(text);
     }
 
+    /** Whether a piece breaks the grammar. */
+    boolean isBroken(JavaText.Piece piece) {
+        return shell.sourceCodeAnalysis().sourceToSnippets(piece.code()).stream()
+                .anyMatch(snippet -> snippet.kind() == Snippet.Kind.ERRONEOUS);
+    }
+
     /** Runs a piece of a cell's code. */
     List<SnippetEvent> eval(String cellId, JavaText.Piece piece) {
         control.reset();

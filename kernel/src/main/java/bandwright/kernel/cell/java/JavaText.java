@@ -106,7 +106,8 @@ final class JavaText {
         return cell.place(new Span(offset(from), Math.max(offset(from), offset(to))));
     }
 
-    private Place line(int number) {
+    /** A line of the cell, from 1, without the space around it. */
+    Place line(int number) {
         Span line = cell.lineSpan(Math.max(1, Math.min(number, cell.lineCount())));
         String text = cell.text(line);
         int before = text.length() - text.stripLeading().length();

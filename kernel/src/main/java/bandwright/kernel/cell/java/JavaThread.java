@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.design.host.Stop;
+import bandwright.design.host.Stopped;
 import bandwright.dsl.Outcome;
 
 /**
@@ -50,8 +51,22 @@ final class JavaThread {
 
     /** @param atEnd done once, when the cell has ended or is given up */
     JavaThread(String name, Runnable atEnd) {
-        this.group = new ThreadGroup(name);
+        this.group = new CellGroup(name);
         this.atEnd = atEnd;
+    }
+
+    /** Says what a thread that the cell started ended with; that it was to stop is no news. */
+    private static final class CellGroup extends ThreadGroup {
+        CellGroup(String name) {
+            super(name);
+        }
+
+        @Override
+        public void uncaughtException(Thread thread, Throwable failure) {
+            if (!(failure instanceof Stopped)) {
+                System.err.println(thread.getName() + " ended with " + JavaErrors.words(failure));
+            }
+        }
     }
 
     void start(Callable<Outcome> work) {
