@@ -70,7 +70,7 @@ public final class JavaCells implements CellLanguage {
             }
             return failed(workbench, Failures.stopped(result.left()));
         } catch (ExecutionException failure) {
-            return failed(workbench, Failures.told(text, failure.getCause()));
+            return failed(workbench, Failures.told(text, failure));
         } finally {
             open.turnTo(CellConsole.SILENT);
         }
@@ -187,7 +187,8 @@ public final class JavaCells implements CellLanguage {
             return JavaErrors.error("interrupted", String.join("; ", words), null, null, null);
         }
 
-        static Diagnostic told(SourceText text, Throwable failure) {
+        static Diagnostic told(SourceText text, ExecutionException ended) {
+            Throwable failure = ended.getCause();
             if (failure instanceof Stopped) {
                 return stopped(null);
             } else if (failure instanceof OutOfMemoryError) {
@@ -201,7 +202,7 @@ public final class JavaCells implements CellLanguage {
                     "program-fault",
                     "the program failed at " + text.name() + "; this is a fault of ours, not of the text",
                     null,
-                    failure.toString(),
+                    String.valueOf(failure),
                     null);
         }
     }

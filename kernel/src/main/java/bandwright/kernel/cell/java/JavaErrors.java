@@ -36,7 +36,8 @@ final class JavaErrors {
     List<Diagnostic> ofCompiler(JavaText.Piece piece, Snippet snippet) {
         List<Diagnostic> told = new ArrayList<>();
         shell.jshell().diagnostics(snippet).filter(Diag::isError).forEach(diag -> {
-            List<String> lines = KNOWN.matcher(diag.getMessage(Locale.ROOT)).replaceAll("")
+            List<String> lines = KNOWN.matcher(diag.getMessage(Locale.ROOT))
+                    .replaceAll("")
                     .lines()
                     .map(String::strip)
                     .filter(line -> !line.isEmpty())

@@ -123,11 +123,9 @@ final class JavaHelp {
 
     /** How many braces are open. Those in texts and comments are rare and cost a wrong indent only. */
     private static int depth(String code) {
-        int depth = 0;
-        for (char letter : code.toCharArray()) {
-            depth += letter == '{' ? 1 : letter == '}' ? -1 : 0;
-        }
-        return Math.max(0, depth);
+        long open = code.chars().filter(letter -> letter == '{').count();
+        long closed = code.chars().filter(letter -> letter == '}').count();
+        return (int) Math.max(0, open - closed);
     }
 
     /** The piece of code the cursor is in, for JShell looks at one piece at a time. */

@@ -100,10 +100,12 @@ final class JavaShell implements AutoCloseable {
         shell.addToClasspath(text);
     }
 
-    /** Whether a piece breaks the grammar. */
+    /** Whether a piece breaks the grammar or has no end. */
     boolean isBroken(JavaText.Piece piece) {
-        return shell.sourceCodeAnalysis().sourceToSnippets(piece.code()).stream()
-                .anyMatch(snippet -> snippet.kind() == Snippet.Kind.ERRONEOUS);
+        return switch (analysis().analyzeCompletion(piece.code()).completeness()) {
+            case UNKNOWN, DEFINITELY_INCOMPLETE -> true;
+            case COMPLETE, COMPLETE_WITH_SEMI, CONSIDERED_INCOMPLETE, EMPTY -> false;
+        };
     }
 
     /** Runs a piece of a cell's code. */
