@@ -93,8 +93,10 @@ final class JavaText {
 
     /** The offset in UTF-16 within {@link #code} of one in code points of the cell; nothing if it lies above the code. */
     Optional<Integer> inCode(int offset) {
-        int utf16 = cell.text().offsetByCodePoints(0, Math.min(offset, cell.length()));
-        return utf16 < start ? Optional.empty() : Optional.of(utf16 - start);
+        if (cell.line(offset) == 1) {
+            return Optional.empty();
+        }
+        return Optional.of(cell.text().offsetByCodePoints(0, Math.min(offset, cell.length())) - start);
     }
 
     /** A place in the cell of an offset within {@link #code}. */

@@ -37,7 +37,7 @@ class JavaHelpTest {
         Completion completion = completion("java\nvar ring = \"\uD83D\uDC8D\";\ndesign.mea");
 
         assertThat(words(completion)).contains("measure(");
-        assertThat(completion.replaced()).isEqualTo(new Span(29, 32));
+        assertThat(completion.replaced()).isEqualTo(new Span(28, 31));
     }
 
     @Test
@@ -68,7 +68,7 @@ class JavaHelpTest {
         assertThat(state("java\nfor (;;) {")).isEqualTo(new Completeness(Completeness.State.INCOMPLETE, "    "));
         assertThat(state("java\nvoid m() {\n  if (true) {"))
                 .isEqualTo(new Completeness(Completeness.State.INCOMPLETE, "        "));
-        assertThat(state("java\nint x = (;")).isEqualTo(new Completeness(Completeness.State.INVALID, ""));
+        assertThat(state("java\nint x = ));")).isEqualTo(new Completeness(Completeness.State.INVALID, ""));
         assertThat(state("java")).isEqualTo(new Completeness(Completeness.State.COMPLETE, ""));
     }
 

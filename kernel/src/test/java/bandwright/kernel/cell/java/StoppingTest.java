@@ -83,7 +83,7 @@ class StoppingTest {
                 .contains(", line 3, column 1", "install-kernel --heap 2g");
         assertThat(notebook.run("java\nhog == null").answers()).isEqualTo("true");
         assertThat(notebook.run("java\nkept").answers()).isEqualTo("77");
-        assertThat(notebook.run("weight(shank)").answers()).contains("5.219 g");
+        assertThat(notebook.run("weight(shank)").answers()).contains("5.245 g");
     }
 
     @Test
