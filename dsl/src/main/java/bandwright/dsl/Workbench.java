@@ -24,8 +24,11 @@ import bandwright.dsl.parse.ParseResult;
 import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.resolve.Definitions;
 import bandwright.dsl.resolve.Kind;
+import bandwright.dsl.resolve.OwnFunction;
 import bandwright.dsl.resolve.Resolution;
+import bandwright.dsl.resolve.expression.Functions;
 import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.resolve.profile.Form;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
@@ -85,7 +88,20 @@ public final class Workbench {
         return run(cellId, text, false, Listener.DEAF);
     }
 
+    /** As {@link #define(String, SourceText)}, of a cell that also gives functions which ring text can call. */
+    public Outcome define(String cellId, SourceText text, List<RingFunction> functions) {
+        List<OwnFunction> own = functions.stream()
+                .map(function -> OwnFunctions.of(cellId, function))
+                .toList();
+        return run(cellId, text, own, false, Listener.DEAF);
+    }
+
     private Outcome run(String cellId, SourceText text, boolean answered, Listener listener) {
+        return run(cellId, text, List.of(), answered, listener);
+    }
+
+    private Outcome run(
+            String cellId, SourceText text, List<OwnFunction> functions, boolean answered, Listener listener) {
         ParseResult parsed = RingParser.parse(text);
         if (parsed.hasErrors()) {
             return new Outcome(this, parsed.diagnostics(), List.of());
@@ -96,7 +112,7 @@ public final class Workbench {
         if (change.hasErrors()) {
             return new Outcome(this, told, List.of());
         }
-        Workbench next = decided(change.definitions());
+        Workbench next = decided(change.definitions().withFunctions(cellId, functions));
         told.addAll(next.newFaults(this, text));
         if (told.stream().anyMatch(Diagnostic::isError)) {
             // Nothing was replaced after all.
@@ -219,17 +235,17 @@ public final class Workbench {
                             .build()));
         }
         try {
-            Value value = design.evaluate(asked.value(), expression);
-            return new Worked(
-                    new Worked.Worth(
-                            value.text(),
-                            value.kind(),
-                            value instanceof Value.Amount amount ? amount.quantity() : null,
-                            value instanceof Value.Size size ? size.size() : null),
-                    List.of());
+            return new Worked(OwnFunctions.worth(design.evaluate(asked.value(), expression)), List.of());
         } catch (Fault fault) {
             return new Worked(null, fault.diagnostics());
         }
+    }
+
+    /** Whether a word followed by a bracket means something in ring text already: a function, a measure, a form. */
+    public boolean isCall(String word) {
+        return Functions.WORDS.contains(word)
+                || design.measureWords().contains(word)
+                || Form.find(word).isPresent();
     }
 
     /** Takes away all that a cell made. */

@@ -2,6 +2,8 @@
 package bandwright.design;
 
 import java.util.List;
+import java.util.function.BinaryOperator;
+import java.util.function.UnaryOperator;
 
 import bandwright.design.host.Hosts;
 import bandwright.dsl.view.Table;
@@ -55,6 +57,16 @@ final class CurrentDesign implements Design {
     @Override
     public void set(String name, String expression, String because) {
         now().set(name, expression, because);
+    }
+
+    @Override
+    public void function(String name, UnaryOperator<Quantity> function) {
+        now().function(name, function);
+    }
+
+    @Override
+    public void function(String name, BinaryOperator<Quantity> function) {
+        now().function(name, function);
     }
 
     @Override

@@ -1,6 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.design;
 
+import java.util.function.BinaryOperator;
+import java.util.function.UnaryOperator;
+
 /**
  * The design that all cells of the notebook share. What a cell does to it is as if the cell held the same definitions as ring text:
  * running the cell again replaces what it made, and a cell that fails changes nothing.
@@ -38,6 +41,19 @@ public interface Design extends Variant {
     default void set(String name, double number, String because) {
         set(name, Units.number(number), because);
     }
+
+    /**
+     * Gives ring text a function: {@code function("tip-room", width -> width.times(0.8))} lets any later cell of ring text write
+     * {@code tip-room(breadth)}. It is called whenever ring text needs it, so it must give the same for the same arguments, and it cannot
+     * ask the design. It belongs to this cell; what ring text knows of it is this cell's text: when that changes, so does what hangs on it.
+     *
+     * @param name as names in ring text are written
+     * @throws DesignException if ring text has a function or measure of that name already
+     */
+    void function(String name, UnaryOperator<Quantity> function);
+
+    /** As {@link #function(String, UnaryOperator)}, of two values. */
+    void function(String name, BinaryOperator<Quantity> function);
 
     /**
      * Runs ring text as part of this cell: what it makes belongs to the cell, what it asks is returned.

@@ -31,6 +31,11 @@ public final class Quantity implements Value, Comparable<Quantity> {
         return new Quantity(quantity);
     }
 
+    /** As the language's own quantity. */
+    public bandwright.dsl.quantity.Quantity inLanguage() {
+        return quantity;
+    }
+
     static Quantity of(double count, Unit unit) {
         return new Quantity(bandwright.dsl.quantity.Quantity.of(count, unit));
     }

@@ -14,9 +14,15 @@ public final class Hosts {
         current = host;
     }
 
-    /** @throws IllegalStateException if no cell runs: a thread that a cell has left behind asks in vain */
+    /**
+     * @throws IllegalStateException if no cell runs: a thread that a cell has left behind asks in vain; or in a function for ring text,
+     *     which must give the same for the same arguments
+     */
     public static Host current() {
         Host host = current;
+        if (Stop.isInFunction()) {
+            throw new IllegalStateException("a function for ring text is given all it needs: it cannot ask the design");
+        }
         if (host == null) {
             throw new IllegalStateException("no cell is running: the design can be reached from a cell only");
         }

@@ -38,6 +38,9 @@ public interface CellLanguage extends AutoCloseable {
     /** A cell is no longer in the notebook. */
     default void forget(String cellId) {}
 
+    /** The user wants whatever cell runs to stop; from any thread. For what a cell of another language has called. */
+    default void interrupted() {}
+
     /** Gives back what the language holds. */
     @Override
     default void close() {}

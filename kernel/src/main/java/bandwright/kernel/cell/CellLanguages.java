@@ -22,6 +22,11 @@ public record CellLanguages(List<CellLanguage> others) implements AutoCloseable 
         others.forEach(language -> language.forget(cellId));
     }
 
+    /** The user wants whatever cell runs to stop. */
+    public void interrupted() {
+        others.forEach(CellLanguage::interrupted);
+    }
+
     @Override
     public void close() {
         others.forEach(CellLanguage::close);

@@ -31,7 +31,8 @@ public final class Rehearsal {
             "show ring",
             "show weights\nshow section at 0 deg\nrequire weight(ring) < 20 g\nexplain weight(ring)",
             "vary breadth over 4 mm, 5 mm { weight(ring) }",
-            "wall(shank)");
+            "wall(shank)",
+            "java\nSystem.out.println(design.get(\"breadth\"));\nint twice(int x) { return 2 * x; }\ntwice(21)");
 
     private static final String SLIP = "breadth = 2 g +";
 

@@ -13,6 +13,7 @@ import java.util.function.Function;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.design.host.Stop;
 import bandwright.design.host.Stopped;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
@@ -112,6 +113,11 @@ public final class JavaCells implements CellLanguage {
     @Override
     public SourceText questions(String cellId, SourceText text) {
         return questions.getOrDefault(cellId, new SourceText(text.name(), ""));
+    }
+
+    @Override
+    public void interrupted() {
+        Stop.stopFunctions();
     }
 
     @Override

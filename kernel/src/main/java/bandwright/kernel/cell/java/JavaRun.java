@@ -47,7 +47,7 @@ final class JavaRun implements Host {
         this.cellId = cellId;
         this.text = new JavaText(cell);
         this.console = console;
-        this.design = CellDesign.of(before, cellId, cell.name(), () -> line, console);
+        this.design = CellDesign.of(before, cellId, cell, () -> line, console);
     }
 
     /** Runs the cell. Throws {@link Stopped} where it is to stop. */

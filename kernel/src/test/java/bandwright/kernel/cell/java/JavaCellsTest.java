@@ -228,6 +228,53 @@ class JavaCellsTest {
     }
 
     @Test
+    void ring_text_calls_a_function_of_a_cell() {
+        Ran ran = notebook.run("functions", """
+                java
+                design.function("tip-room", width -> width.times(0.8));
+                design.function("between-two", (one, other) -> one.plus(other).dividedBy(2));
+                """);
+        notebook.run("user", "room = tip-room(a)");
+        var before = notebook.workbench().fingerprintOf(new SourceText("", "show room"));
+
+        assertThat(ran.told()).isEmpty();
+        assertThat(notebook.run("room\nbetween-two(a, 6 mm)").answers())
+                .isEqualTo("room = 3.2 mm\nbetween-two(a, 6 mm) = 5 mm");
+        assertThat(notebook.run("vary a over 4 mm, 5 mm, 6 mm { room }").answers())
+                .contains("3.2", "4.8");
+
+        notebook.run("functions", "java\ndesign.function(\"tip-room\", width -> width.times(0.5));");
+        assertThat(notebook.run("room").answers()).isEqualTo("room = 2 mm");
+        assertThat(notebook.workbench().fingerprintOf(new SourceText("", "show room")))
+                .isNotEqualTo(before);
+        assertThat(notebook.run("between-two(a, a)").told()).contains("unknown-function");
+        assertThat(notebook.run("functions", "java").told()).contains("unknown-function");
+        notebook.run("user", "");
+        notebook.run("functions", "java");
+    }
+
+    @Test
+    void what_a_function_is_given_wrong_is_told_where_ring_text_calls_it() {
+        notebook.run("functions", """
+                java
+                design.function("shy", x -> design.get("a"));
+                design.function("broken", x -> { throw new IllegalStateException("on purpose"); });
+                design.function("adding", x -> x.plus(g(1)));
+                """);
+
+        assertThat(notebook.run("broken(a)").told()).contains("broken of a cell in Java gave no value", "on purpose");
+        assertThat(notebook.run("shy(a)").told()).contains("it cannot ask the design");
+        assertThat(notebook.run("adding(a)").told()).contains("a length and a weight cannot be added");
+        assertThat(notebook.run("adding(US 7)").told()).contains("a finger size");
+        assertThat(notebook.run("adding()").told()).contains("wrong-arguments");
+        assertThat(notebook.run("java\ndesign.function(\"weight\", x -> x);").told())
+                .contains("weight is a word of ring text already");
+        assertThat(notebook.run("java\ndesign.function(\"a b\", x -> x);").told())
+                .contains("is no name of ring text");
+        notebook.run("functions", "java");
+    }
+
+    @Test
     void the_user_is_asked() {
         notebook.typed.add("first line");
         notebook.typed.add("second");
