@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import bandwright.dsl.Answer;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.source.SourceText;
@@ -72,9 +73,11 @@ public final class NotebookRunner {
         OutputsOfCell shown = new OutputsOfCell();
         Outcome outcome = outcome(cell, text, shown);
         workbench = outcome.workbench();
-        CellRun run = new CellRun(cell, number, CellState.of(outcome), outcome.diagnostics(), outcome.answers());
-        List<Output> outputs = new ArrayList<>(shown.all());
-        outputs.addAll(Displays.outputs(run.diagnostics(), run.answers()));
+        List<Answer> answers = new ArrayList<>(shown.answers());
+        answers.addAll(outcome.answers());
+        CellRun run = new CellRun(cell, number, CellState.of(outcome), outcome.diagnostics(), answers);
+        List<Output> outputs = new ArrayList<>(shown.outputs());
+        outputs.addAll(Displays.outputs(outcome.diagnostics(), outcome.answers()));
         results.put(cell.id(), new CellResult(number, outputs));
         progress.finished(number, total, run.state());
         return run;

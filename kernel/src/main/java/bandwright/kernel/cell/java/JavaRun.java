@@ -25,7 +25,6 @@ import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.source.SourceText;
 import bandwright.kernel.cell.CellConsole;
-import bandwright.kernel.display.Displays;
 
 /** One run of a cell, on a thread of its own. */
 final class JavaRun implements Host {
@@ -158,7 +157,7 @@ final class JavaRun implements Host {
 
     @Override
     public void display(@Nullable Object value) {
-        ValueAnswers.of(value).forEach(answer -> console.show(Displays.display(answer)));
+        ValueAnswers.of(value).forEach(console::show);
     }
 
     @Override
