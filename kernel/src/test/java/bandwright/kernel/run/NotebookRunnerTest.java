@@ -43,7 +43,7 @@ class NotebookRunnerTest {
         Notebook notebook = notebook(
                 Samples.code(
                         "a",
-                        "java\nSystem.out.print(1); System.out.println(2);\ndesign.set('b', mm(3));"
+                        "java\nSystem.out.print(1); System.out.println(2);\ndesign.set('b', mm(3));\ndisplay(g(5));"
                                 .replace('\'', '"')),
                 Samples.code("c", "java\nint once = 1;\nint x = \"no\";"),
                 Samples.code("d", "show b"));
@@ -56,6 +56,9 @@ class NotebookRunnerTest {
                 .containsExactly(CellState.DONE, CellState.ERROR, CellState.DONE);
         assertThat(run.executed().json()).contains("\"12\\n\"", "\"ename\": \"java-compile\"", "b = 3 mm");
         assertThat(again.executed().json()).isEqualTo(run.executed().json());
+        assertThat(run.cells().get(0).answers())
+                .extracting(bandwright.dsl.Answer::plainText)
+                .containsExactly("12\n", "5 g");
         assertThat(NotebookRunner.run(notebook(Samples.code("a", "java\nonce")), Progress.SILENT)
                         .cells()
                         .get(0)
