@@ -20,16 +20,10 @@ import bandwright.dsl.syntax.Vary;
 import bandwright.dsl.syntax.WhatIf;
 import bandwright.dsl.view.Chart;
 import bandwright.dsl.view.Table;
-import bandwright.dsl.view.drawing.ChartDrawing;
-import bandwright.dsl.view.drawing.Drawing;
-import bandwright.dsl.view.drawing.DrawingPainter;
-import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.ring.RingPictures;
 
 /** Makes answers of what is found out about other designs than the one that stands. */
 record Exploring(Explorer explorer, List<Chapter> story) {
-    private static final int CHART_PIXELS = 1000;
-
     /** Enough beside one another for a page. */
     private static final int MOST_PICTURES = 4;
 
@@ -92,9 +86,7 @@ record Exploring(Explorer explorer, List<Chapter> story) {
         Chart chart = varied.chart().orElse(null);
         List<Answer> answers = new ArrayList<>(List.of(new Answer.Varied(varied.table(), varied.shown(), chart)));
         if (chart != null) {
-            Drawing drawing = ChartDrawing.of(chart);
-            answers.add(new Answer.Drawn(
-                    drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, CHART_PIXELS)));
+            answers.add(Charts.drawn(chart));
         }
         return answers;
     }

@@ -24,11 +24,16 @@ import bandwright.dsl.parse.ParseResult;
 import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.resolve.Definitions;
 import bandwright.dsl.resolve.Kind;
+import bandwright.dsl.resolve.OwnFunction;
 import bandwright.dsl.resolve.Resolution;
+import bandwright.dsl.resolve.expression.Functions;
 import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.resolve.profile.Form;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Show;
+import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
 
 /**
@@ -83,7 +88,20 @@ public final class Workbench {
         return run(cellId, text, false, Listener.DEAF);
     }
 
+    /** As {@link #define(String, SourceText)}, of a cell that also gives functions which ring text can call. */
+    public Outcome define(String cellId, SourceText text, List<RingFunction> functions) {
+        List<OwnFunction> own = functions.stream()
+                .map(function -> OwnFunctions.of(cellId, function))
+                .toList();
+        return run(cellId, text, own, false, Listener.DEAF);
+    }
+
     private Outcome run(String cellId, SourceText text, boolean answered, Listener listener) {
+        return run(cellId, text, List.of(), answered, listener);
+    }
+
+    private Outcome run(
+            String cellId, SourceText text, List<OwnFunction> functions, boolean answered, Listener listener) {
         ParseResult parsed = RingParser.parse(text);
         if (parsed.hasErrors()) {
             return new Outcome(this, parsed.diagnostics(), List.of());
@@ -94,7 +112,7 @@ public final class Workbench {
         if (change.hasErrors()) {
             return new Outcome(this, told, List.of());
         }
-        Workbench next = decided(change.definitions());
+        Workbench next = decided(change.definitions().withFunctions(cellId, functions));
         told.addAll(next.newFaults(this, text));
         if (told.stream().anyMatch(Diagnostic::isError)) {
             // Nothing was replaced after all.
@@ -198,6 +216,36 @@ public final class Workbench {
         return parsed.hasErrors()
                 ? Optional.empty()
                 : new Fingerprints(design).of(parsed.cell().statements());
+    }
+
+    /** What an expression is worth in this design; the text holds nothing else. Nothing is kept of the question. */
+    public Worked value(SourceText expression) {
+        ParseResult parsed = RingParser.parse(expression);
+        if (parsed.hasErrors()) {
+            return new Worked(null, parsed.diagnostics());
+        }
+        List<Statement> statements = parsed.cell().statements();
+        if (statements.size() != 1
+                || !(statements.get(0) instanceof Show show)
+                || !(show.subject() instanceof ShowSubject.Value asked)) {
+            return new Worked(
+                    null,
+                    List.of(Diagnostic.error("asked-no-value", null)
+                            .with(expression.text().strip())
+                            .build()));
+        }
+        try {
+            return new Worked(OwnFunctions.worth(design.evaluate(asked.value(), expression)), List.of());
+        } catch (Fault fault) {
+            return new Worked(null, fault.diagnostics());
+        }
+    }
+
+    /** Whether a word followed by a bracket means something in ring text already: a function, a measure, a form. */
+    public boolean isCall(String word) {
+        return Functions.WORDS.contains(word)
+                || design.measureWords().contains(word)
+                || Form.find(word).isPresent();
     }
 
     /** Takes away all that a cell made. */

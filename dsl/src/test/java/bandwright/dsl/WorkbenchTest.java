@@ -47,8 +47,13 @@ class WorkbenchTest {
     }
 
     /** Codes that a cell never meets: they belong to values given from outside, and to the report. */
-    private static final Set<String> GIVEN =
-            Set.of("given-no-value", "given-unknown-name", "given-wrong-kind", "given-not-worked-out", "loose-pieces");
+    private static final Set<String> GIVEN = Set.of(
+            "given-no-value",
+            "given-unknown-name",
+            "given-wrong-kind",
+            "given-not-worked-out",
+            "asked-no-value",
+            "loose-pieces");
 
     @Test
     void every_code_from_construction_to_answer_has_a_case() {
@@ -146,6 +151,35 @@ class WorkbenchTest {
         assertThat(codes(ring.withValue("finger-size", "US 400"))).isNotEmpty();
         assertThat(codes(ring.withValue("breadth", "5 mm\nthickness = 2 mm"))).containsExactly("given-no-value");
         assertThat(codes(ring.withValue("finger-size", "US8"))).contains("given-not-worked-out");
+    }
+
+    @Test
+    void an_expression_has_a_value_or_a_reason_why_not() {
+        Workbench ring = run(Workbench.empty(), "a", BAND).workbench();
+
+        assertThat(worth(ring, "breadth * 2").text())
+                .isEqualTo(worth(ring, "2 * breadth").text());
+        assertThat(worth(ring, "breadth").quantity()).isNotNull();
+        assertThat(worth(ring, "US 7").size()).isNotNull();
+        assertThat(worth(ring, "1 mm < 2 mm").kind()).isEqualTo("true or false");
+        assertThat(whyNot(ring, "bredth")).isEqualTo("not-defined-yet");
+        assertThat(whyNot(ring, "1 mm + 2 g")).isEqualTo("unit-mismatch");
+        assertThat(whyNot(ring, "a = 1 mm")).isEqualTo("asked-no-value");
+        assertThat(whyNot(ring, "ring")).isEqualTo("asked-no-value");
+        assertThat(whyNot(ring, "")).isEqualTo("asked-no-value");
+    }
+
+    private static Worked.Worth worth(Workbench workbench, String expression) {
+        return Objects.requireNonNull(
+                workbench.value(new SourceText("asked", expression)).worth());
+    }
+
+    private static String whyNot(Workbench workbench, String expression) {
+        return workbench
+                .value(new SourceText("asked", expression))
+                .diagnostics()
+                .get(0)
+                .code();
     }
 
     @Test

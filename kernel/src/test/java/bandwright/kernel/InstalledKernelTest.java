@@ -115,6 +115,15 @@ class InstalledKernelTest {
 
     @Test
     @Order(6)
+    void cells_in_java_do_what_they_should() throws Exception {
+        needs("jupyter_client");
+        assumeTrue(Files.isDirectory(Path.of("/proc/self")), "there is no /proc to see processes in");
+
+        assertThat(script("java_cells.py")).isEmpty();
+    }
+
+    @Test
+    @Order(7)
     void it_goes_into_any_prefix_and_out_again() throws Exception {
         String prefix = folder.resolve("prefix").toString();
         Path kernel = folder.resolve("prefix/share/jupyter/kernels/bandwright");

@@ -16,6 +16,9 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
 @AnalyzeClasses(packages = "bandwright.kernel", importOptions = ImportOption.DoNotIncludeTests.class)
 class StructureTest {
+    /** Cells in Java have the standard streams in their hands. */
+    private static final String JAVA = "bandwright.kernel.cell.java";
+
     @ArchTest
     static final ArchRule packages_see_only_those_below_them = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
@@ -24,7 +27,7 @@ class StructureTest {
             .layer("display")
             .definedBy("bandwright.kernel.display")
             .layer("cell")
-            .definedBy("bandwright.kernel.cell")
+            .definedBy("bandwright.kernel.cell..")
             .layer("run")
             .definedBy("bandwright.kernel.run")
             .layer("protocol")
@@ -52,7 +55,7 @@ class StructureTest {
             .whereLayer("cell")
             .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
             .whereLayer("display")
-            .mayOnlyBeAccessedByLayers("app", "page", "run", "session");
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "cell");
 
     @ArchTest
     static final ArchRule the_protocol_stands_alone = noClasses()
@@ -69,6 +72,12 @@ class StructureTest {
             .dependOnClassesThat(resideInAPackage("org.zeromq.."));
 
     @ArchTest
+    static final ArchRule java_is_compiled_in_one_place = noClasses()
+            .that(notIn(JAVA))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("jdk.jshell..", "org.objectweb.asm.."));
+
+    @ArchTest
     static final ArchRule packages_have_no_cycles = SlicesRuleDefinition.slices()
             .matching("bandwright.kernel.(**)")
             .should()
@@ -81,12 +90,16 @@ class StructureTest {
             .because("the kernel speaks to the workbench and shows what it answers");
 
     @ArchTest
-    static final ArchRule only_app_prints =
-            noClasses().that(notIn("bandwright.kernel.app")).should().accessField(System.class, "out");
+    static final ArchRule only_app_prints = noClasses()
+            .that(notIn("bandwright.kernel.app").and(notIn(JAVA)))
+            .should()
+            .accessField(System.class, "out");
 
     @ArchTest
-    static final ArchRule only_app_complains =
-            noClasses().that(notIn("bandwright.kernel.app")).should().accessField(System.class, "err");
+    static final ArchRule only_app_complains = noClasses()
+            .that(notIn("bandwright.kernel.app").and(notIn(JAVA)))
+            .should()
+            .accessField(System.class, "err");
 
     @ArchTest
     static final ArchRule only_main_exits = noClasses()

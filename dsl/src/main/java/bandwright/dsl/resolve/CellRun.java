@@ -56,7 +56,8 @@ final class CellRun {
         }
         cells.put(cellId, List.copyOf(own));
         boolean failed = diagnostics.stream().anyMatch(Diagnostic::isError);
-        return new Definitions.Change(failed ? before : new Definitions(cells, redefinitions), diagnostics);
+        return new Definitions.Change(
+                failed ? before : new Definitions(cells, redefinitions, before.functions()), diagnostics);
     }
 
     private void forget(Forget forget) {

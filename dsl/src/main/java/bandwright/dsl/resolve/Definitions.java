@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -30,7 +31,7 @@ import bandwright.dsl.syntax.Title;
  * }</pre>
  */
 public final class Definitions {
-    public static final Definitions EMPTY = new Definitions(Map.of(), List.of());
+    public static final Definitions EMPTY = new Definitions(Map.of(), List.of(), Map.of());
 
     /** By cell, cells in the order in which they first ran, statements in the order of their text. */
     private final Map<String, List<Entry>> cells;
@@ -38,8 +39,10 @@ public final class Definitions {
     private final Map<String, Entry> byName = new LinkedHashMap<>();
     private final Map<String, Made> made = new LinkedHashMap<>();
     private final List<Redefinition> redefinitions;
+    private final Map<String, OwnFunction> functions;
 
-    Definitions(Map<String, List<Entry>> cells, List<Redefinition> redefinitions) {
+    Definitions(Map<String, List<Entry>> cells, List<Redefinition> redefinitions, Map<String, OwnFunction> functions) {
+        this.functions = Collections.unmodifiableMap(new TreeMap<>(functions));
         this.cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
         this.redefinitions = List.copyOf(redefinitions);
         entries()
@@ -69,7 +72,25 @@ public final class Definitions {
     public Definitions without(String cellId) {
         Map<String, List<Entry>> left = new LinkedHashMap<>(cells);
         left.remove(cellId);
-        return new Definitions(left, redefinitions);
+        return new Definitions(left, redefinitions, functionsWithout(cellId));
+    }
+
+    /** The same with the functions of a cell; those it gave before are taken away, and those of the same names of other cells. */
+    public Definitions withFunctions(String cellId, List<OwnFunction> own) {
+        Map<String, OwnFunction> all = functionsWithout(cellId);
+        own.forEach(function -> all.put(function.name(), function));
+        return new Definitions(cells, redefinitions, all);
+    }
+
+    private Map<String, OwnFunction> functionsWithout(String cellId) {
+        Map<String, OwnFunction> left = new TreeMap<>(functions);
+        left.values().removeIf(function -> function.cellId().equals(cellId));
+        return left;
+    }
+
+    /** Functions of other languages that can be called, by name. */
+    public Map<String, OwnFunction> functions() {
+        return functions;
     }
 
     /** Takes away the statement that makes a name; a note tells if none does. */
@@ -97,7 +118,7 @@ public final class Definitions {
                 cell.replaceAll(other -> other.equals(old) ? entry : other);
             }
             cellsThen.put(entry.cellId(), cell);
-            changed = new Definitions(cellsThen, redefinitions);
+            changed = new Definitions(cellsThen, redefinitions, functions);
         }
         return changed;
     }
@@ -160,7 +181,7 @@ public final class Definitions {
         Map<String, List<Entry>> left = new LinkedHashMap<>();
         cells.forEach((cell, entries) -> left.put(
                 cell, entries.stream().filter(entry -> !entry.equals(gone)).toList()));
-        return new Definitions(left, redefinitions);
+        return new Definitions(left, redefinitions, functions);
     }
 
     Map<String, List<Entry>> cells() {

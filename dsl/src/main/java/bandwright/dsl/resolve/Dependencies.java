@@ -98,21 +98,30 @@ final class Dependencies {
     String fingerprint(String name) {
         Set<String> names = new TreeSet<>(of(name));
         names.add(name);
-        Stream<String> said = names.stream()
+        List<String> said = names.stream()
                 .flatMap(each -> definitions.find(each).stream())
                 .distinct()
-                .map(Entry::text);
-        return hash(Stream.concat(said, given(names::contains)));
+                .map(Entry::text)
+                .toList();
+        return hash(Stream.concat(Stream.concat(said.stream(), functions(said)), given(names::contains)));
     }
 
     /** Of all that makes the ring, title included; what is required, measured or optional does not change a ring. */
     String fingerprint() {
-        Stream<String> said = definitions.entries().stream()
+        List<String> said = definitions.entries().stream()
                 .filter(entry -> !(entry.statement() instanceof Require
                         || entry.statement() instanceof Measured
                         || entry.statement() instanceof Option))
-                .map(Entry::text);
-        return hash(Stream.concat(said, given(name -> true)));
+                .map(Entry::text)
+                .toList();
+        return hash(Stream.concat(Stream.concat(said.stream(), functions(said)), given(name -> true)));
+    }
+
+    /** The functions of other languages that some texts may call. */
+    private Stream<String> functions(List<String> texts) {
+        return definitions.functions().values().stream()
+                .filter(function -> texts.stream().anyMatch(text -> text.contains(function.name() + "(")))
+                .map(function -> function.name() + " of version " + function.version());
     }
 
     private Stream<String> given(Predicate<String> kept) {

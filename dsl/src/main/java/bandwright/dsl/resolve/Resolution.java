@@ -34,6 +34,7 @@ import bandwright.dsl.resolve.expression.Scope;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
+import bandwright.dsl.syntax.Argument;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Measured;
@@ -237,6 +238,12 @@ public final class Resolution implements Design, Scope {
 
     @Override
     public Value measure(Expression.Call call, SourceText source) {
+        OwnFunction function = definitions.functions().get(call.function().text());
+        if (function != null) {
+            List<Expression> arguments =
+                    call.arguments().stream().map(Argument::value).toList();
+            return function.body().value(new Evaluator(this, source).values(arguments));
+        }
         return new MeasureCall(this, measurer, memo, call, source).value();
     }
 

@@ -4,9 +4,11 @@ package bandwright.kernel.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 
 import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.protocol.Connection;
 import bandwright.kernel.protocol.ConnectionFault;
 import bandwright.kernel.session.HistoryFile;
@@ -19,7 +21,8 @@ record KernelVerb(Terminal terminal, Path connectionFile) {
     int run() throws UsageFault {
         Connection connection = connection();
         var history = HistoryFile.open(System.getenv(), System.getProperty("os.name", ""));
-        try (Kernel kernel = Kernel.start(connection, CellLanguages.ALL, history, Map.of(), this::log)) {
+        try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()));
+                Kernel kernel = Kernel.start(connection, languages, history, Map.of(), this::log)) {
             ParentWatch.start(kernel::end);
             kernel.awaitEnd();
         } catch (ConnectionFault fault) {

@@ -3,6 +3,8 @@ package bandwright.kernel.cell;
 
 import java.util.Optional;
 
+import bandwright.dsl.Answer;
+import bandwright.kernel.display.Displays;
 import bandwright.kernel.notebook.Output;
 
 /** Where a cell shows things while it runs, on its own thread; what it gives in the end is its outcome. */
@@ -21,6 +23,11 @@ public interface CellConsole {
     default void write(Output.Channel channel, String text) {}
 
     default void show(Output.Display display) {}
+
+    /** Shows an answer before the cell has ended. */
+    default void show(Answer answer) {
+        show(Displays.display(answer));
+    }
 
     /** Shows something that can be changed later. */
     default void show(String displayId, Output.Display display) {}

@@ -11,7 +11,7 @@ import bandwright.dsl.edit.Documentation;
 import bandwright.dsl.source.SourceText;
 
 /** A language in which cells may be written. All cells of a notebook share one design, whatever language they are in. */
-public interface CellLanguage {
+public interface CellLanguage extends AutoCloseable {
     /** Whether a cell is written in it, by its first line. */
     boolean reads(SourceText text);
 
@@ -25,6 +25,25 @@ public interface CellLanguage {
 
     /** As {@link #run}, but without answers to what the cell asks. */
     Outcome define(Workbench workbench, String cellId, SourceText text);
+
+    /**
+     * What a cell asked when it ran last, as statements of ring text: for telling when what it has shown no longer holds.
+     *
+     * @param text the cell; it is its own questions where nothing else is said
+     */
+    default SourceText questions(String cellId, SourceText text) {
+        return text;
+    }
+
+    /** A cell is no longer in the notebook. */
+    default void forget(String cellId) {}
+
+    /** The user wants whatever cell runs to stop; from any thread. For what a cell of another language has called. */
+    default void interrupted() {}
+
+    /** Gives back what the language holds. */
+    @Override
+    default void close() {}
 
     /** Words that can come next at an offset in code points. */
     Completion completion(Workbench workbench, SourceText text, int offset);

@@ -8,6 +8,7 @@ import java.util.Map;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.protocol.Channel;
 import bandwright.kernel.protocol.Client;
 import bandwright.kernel.protocol.Connection;
@@ -30,7 +31,8 @@ public final class Rehearsal {
             "show ring",
             "show weights\nshow section at 0 deg\nrequire weight(ring) < 20 g\nexplain weight(ring)",
             "vary breadth over 4 mm, 5 mm { weight(ring) }",
-            "wall(shank)");
+            "wall(shank)",
+            "java\nSystem.out.println(design.get(\"breadth\"));\nint twice(int x) { return 2 * x; }\ntwice(21)");
 
     private static final String SLIP = "breadth = 2 g +";
 
@@ -40,7 +42,8 @@ public final class Rehearsal {
     public static boolean run() {
         try {
             Connection connection = Connection.onFreePorts("rehearsal");
-            try (Kernel kernel = Kernel.start(connection, CellLanguages.ALL, new History(), Map.of(), line -> {});
+            try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()));
+                    Kernel kernel = Kernel.start(connection, languages, new History(), Map.of(), line -> {});
                     Client client = new Client(connection)) {
                 boolean all = ask(client, Channel.SHELL, "kernel_info_request", Json.object());
                 for (String cell : CELLS) {

@@ -11,6 +11,7 @@ import bandwright.kernel.notebook.NotebookCell;
 /**
  * What came of a cell.
  *
+ * @param answers what it printed and showed while it ran among them
  * @param number the how manieth cell to run it was, from 1; 0 where it was not run
  */
 public record CellRun(

@@ -6,24 +6,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import bandwright.dsl.Answer;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.source.SourceText;
-import bandwright.kernel.cell.CellConsole;
 import bandwright.kernel.cell.CellLanguage;
 import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.cell.CellState;
 import bandwright.kernel.cell.Guard;
+import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.display.Displays;
 import bandwright.kernel.notebook.CellResult;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookCell;
+import bandwright.kernel.notebook.Output;
 
 /**
  * Runs a notebook from the first cell to the last, without a front end. A cell with an error does not stop the rest. The
  * same notebook gives the same outputs, byte for byte: nothing is noted but what the language said.
  */
 public final class NotebookRunner {
+    private final CellLanguages languages;
     private final Notebook notebook;
     private final Progress progress;
     private final boolean answered;
@@ -32,7 +35,8 @@ public final class NotebookRunner {
     private Workbench workbench = Workbench.empty();
     private int number;
 
-    private NotebookRunner(Notebook notebook, Progress progress, boolean answered) {
+    private NotebookRunner(CellLanguages languages, Notebook notebook, Progress progress, boolean answered) {
+        this.languages = languages;
         this.notebook = notebook;
         this.progress = progress;
         this.answered = answered;
@@ -40,12 +44,18 @@ public final class NotebookRunner {
     }
 
     public static NotebookRun run(Notebook notebook, Progress progress) {
-        return new NotebookRunner(notebook, progress, true).run();
+        return run(notebook, progress, true);
     }
 
     /** Runs all cells without answering what they ask: for the numbers alone, which need no pictures. */
     public static NotebookRun define(Notebook notebook) {
-        return new NotebookRunner(notebook, Progress.SILENT, false).run();
+        return run(notebook, Progress.SILENT, false);
+    }
+
+    private static NotebookRun run(Notebook notebook, Progress progress, boolean answered) {
+        try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()))) {
+            return new NotebookRunner(languages, notebook, progress, answered).run();
+        }
     }
 
     private NotebookRun run() {
@@ -60,25 +70,26 @@ public final class NotebookRunner {
         number++;
         progress.started(number, total);
         SourceText text = new SourceText(notebook.cellName(number), cell.source());
-        Outcome outcome = outcome(cell, text);
+        OutputsOfCell shown = new OutputsOfCell();
+        Outcome outcome = outcome(cell, text, shown);
         workbench = outcome.workbench();
-        CellRun run = new CellRun(cell, number, CellState.of(outcome), outcome.diagnostics(), outcome.answers());
-        results.put(cell.id(), new CellResult(number, Displays.outputs(run.diagnostics(), run.answers())));
+        List<Answer> answers = new ArrayList<>(shown.answers());
+        answers.addAll(outcome.answers());
+        CellRun run = new CellRun(cell, number, CellState.of(outcome), outcome.diagnostics(), answers);
+        List<Output> outputs = new ArrayList<>(shown.outputs());
+        outputs.addAll(Displays.outputs(outcome.diagnostics(), outcome.answers()));
+        results.put(cell.id(), new CellResult(number, outputs));
         progress.finished(number, total, run.state());
         return run;
     }
 
-    private Outcome outcome(NotebookCell cell, SourceText text) {
-        CellLanguage language = CellLanguages.ALL.of(text);
+    private Outcome outcome(NotebookCell cell, SourceText text, OutputsOfCell shown) {
+        CellLanguage language = languages.of(text);
         if (!answered) {
             return language.define(workbench, cell.id(), text);
         }
         int running = number;
-        return language.run(workbench, cell.id(), text, new CellConsole() {
-            @Override
-            public void working(int done, int of) {
-                progress.working(running, total, done, of);
-            }
-        });
+        return language.run(
+                workbench, cell.id(), text, shown.console((done, of) -> progress.working(running, total, done, of)));
     }
 }

@@ -62,6 +62,7 @@ final class Executions implements Handler {
 
     private void forget(String cellId) {
         bench.forgetCell(cellId);
+        languages.forget(cellId);
         staleness.forget(cellId);
     }
 
@@ -79,8 +80,10 @@ final class Executions implements Handler {
             abortWhatWaits();
         }
         Outcome outcome = ran.outcome();
+        SourceText questions = languages.of(text).questions(cellId, text);
+        boolean shows = !request.silent() && (!outcome.answers().isEmpty() || !questions.equals(text));
         List<Staleness.Shown> stale =
-                staleness.after(bench.workbench(), outcome, cellId, text, bench.count(), request.silent());
+                staleness.after(bench.workbench(), outcome, cellId, questions, bench.count(), !shows);
         bench.put(outcome.workbench());
         if (ran.abandoned()) {
             bench.renew();

@@ -18,7 +18,7 @@ import bandwright.kernel.protocol.Stamp;
  * A kernel that listens. Any thread may start, await and close it.
  *
  * <pre>{@code
- * try (Kernel kernel = Kernel.start(connection, CellLanguages.ALL, new History(), Map.of(), System.err::println)) {
+ * try (Kernel kernel = Kernel.start(connection, new CellLanguages(List.of()), new History(), Map.of(), System.err::println)) {
  *     kernel.awaitEnd();
  * }
  * }</pre>
@@ -32,6 +32,7 @@ public final class Kernel implements AutoCloseable {
     private final RequestThread shell = new RequestThread("shell", message -> handle(Channel.SHELL, message));
     private final RequestThread control = new RequestThread("control", message -> handle(Channel.CONTROL, message));
     private final Consumer<String> log;
+    private final CellLanguages languages;
     private final Sockets sockets;
 
     private Kernel(
@@ -42,6 +43,7 @@ public final class Kernel implements AutoCloseable {
             Consumer<String> log)
             throws ConnectionFault {
         this.log = log;
+        this.languages = languages;
         this.sockets = Sockets.open(connection, stamp, this::received, log);
         Bench bench = new Bench();
         Editing editing = new Editing(languages, bench);
@@ -143,6 +145,7 @@ public final class Kernel implements AutoCloseable {
 
     private void interrupt(Exchange exchange) {
         cells.interrupt();
+        languages.interrupted();
         exchange.reply(Exchange.ok());
     }
 

@@ -41,6 +41,7 @@ final class Staleness {
     /**
      * A cell has run.
      *
+     * @param text what the cell asked, as ring text under the cell's name
      * @param silent whether nothing of it was shown
      * @return all that is stale now, in the order in which it was shown
      */
@@ -52,7 +53,7 @@ final class Staleness {
         if (!before.fingerprintOf(WHOLE).equals(now.fingerprintOf(WHOLE))) {
             shown.replaceAll((id, old) -> judged(old, now, found));
         }
-        if (!silent && !outcome.answers().isEmpty()) {
+        if (!silent && !outcome.hasErrors()) {
             now.fingerprintOf(text)
                     .ifPresent(print -> shown.put(cellId, new Shown(cellId, executionCount, text, print, false)));
         }

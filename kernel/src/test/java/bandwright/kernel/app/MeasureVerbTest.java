@@ -181,13 +181,13 @@ class MeasureVerbTest {
 
     @Test
     void a_cell_with_an_error_gives_one() {
-        Path input = Samples.file(folder, "ring.ring", "java\n");
+        Path input = Samples.file(folder, "ring.ring", "java\nint x = ;\n");
 
         Ran ran = Ran.command("measure", input, "--format", "json");
 
         assertThat(ran.exitCode()).isEqualTo(1);
         assertThat(ran.out()).startsWith("{");
-        assertThat(ran.err()).contains("--> ring.ring, line 1, column 1");
+        assertThat(ran.err()).contains("--> ring.ring, line 2, column 9");
     }
 
     @Test

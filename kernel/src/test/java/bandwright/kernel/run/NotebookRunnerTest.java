@@ -39,15 +39,31 @@ class NotebookRunnerTest {
     }
 
     @Test
-    void a_java_cell_says_not_yet_and_where() {
-        NotebookRun run = NotebookRunner.run(
-                notebook(Samples.code("a", "java\nint x = 1;"), Samples.code("b", "a = 1 mm")), Progress.SILENT);
+    void java_cells_run_too_and_each_run_begins_anew() {
+        Notebook notebook = notebook(
+                Samples.code(
+                        "a",
+                        "java\nSystem.out.print(1); System.out.println(2);\ndesign.set('b', mm(3));\ndisplay(g(5));"
+                                .replace('\'', '"')),
+                Samples.code("c", "java\nint once = 1;\nint x = \"no\";"),
+                Samples.code("d", "show b"));
 
-        assertThat(run.cells()).extracting(CellRun::state).containsExactly(CellState.ERROR, CellState.DONE);
-        assertThat(run.diagnostics().get(0).toString())
-                .contains("error not-yet: a cell in Java cannot be made yet", "--> cell 1, line 1, column 1");
-        assertThat(run.executed().json()).contains("\"ename\": \"not-yet\"");
-        assertThat(run.verdict()).isEqualTo(Verdict.ERROR);
+        NotebookRun run = NotebookRunner.run(notebook, Progress.SILENT);
+        NotebookRun again = NotebookRunner.run(notebook, Progress.SILENT);
+
+        assertThat(run.cells())
+                .extracting(CellRun::state)
+                .containsExactly(CellState.DONE, CellState.ERROR, CellState.DONE);
+        assertThat(run.executed().json()).contains("\"12\\n\"", "\"ename\": \"java-compile\"", "b = 3 mm");
+        assertThat(again.executed().json()).isEqualTo(run.executed().json());
+        assertThat(run.cells().get(0).answers())
+                .extracting(bandwright.dsl.Answer::plainText)
+                .containsExactly("12\n", "5 g");
+        assertThat(NotebookRunner.run(notebook(Samples.code("a", "java\nonce")), Progress.SILENT)
+                        .cells()
+                        .get(0)
+                        .state())
+                .isEqualTo(CellState.ERROR);
     }
 
     @Test

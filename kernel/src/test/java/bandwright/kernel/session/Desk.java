@@ -9,6 +9,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.protocol.Channel;
 import bandwright.kernel.protocol.Client;
 import bandwright.kernel.protocol.Connection;
@@ -20,6 +21,7 @@ final class Desk implements AutoCloseable {
     static final int SECONDS = 1000;
 
     final Connection connection;
+    private final CellLanguages languages;
     final Kernel kernel;
     final Client client;
     final List<String> log = new CopyOnWriteArrayList<>();
@@ -30,9 +32,10 @@ final class Desk implements AutoCloseable {
 
     Desk(History history, Map<String, CommTarget> targets) throws Exception {
         connection = Connection.onFreePorts("a key");
-        List<bandwright.kernel.cell.CellLanguage> others = new ArrayList<>(CellLanguages.ALL.others());
+        List<bandwright.kernel.cell.CellLanguage> others = new ArrayList<>(List.of(new JavaCells()));
         others.add(new TryingCells());
-        kernel = Kernel.start(connection, new CellLanguages(others), history, targets, log::add);
+        languages = new CellLanguages(others);
+        kernel = Kernel.start(connection, languages, history, targets, log::add);
         client = new Client(connection);
         // The welcome says that nothing on iopub will be missed from now on.
         Message welcome = iopub();
@@ -149,5 +152,6 @@ final class Desk implements AutoCloseable {
     public void close() {
         client.close();
         kernel.close();
+        languages.close();
     }
 }

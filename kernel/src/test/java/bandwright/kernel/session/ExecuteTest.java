@@ -211,9 +211,47 @@ class ExecuteTest {
     }
 
     @Test
-    void a_java_cell_is_answered_honestly() {
-        assertThat(desk.run("java\nint x = 1;").content().path("ename").asText())
-                .isEqualTo("not-yet");
+    void a_java_cell_prints_shows_and_makes_what_was_shown_before_stale() {
+        desk.runCell("one", "a = 4 mm");
+        desk.runCell("two", "show a");
+
+        Desk.Told told = desk.runCell(
+                "three",
+                "java\nSystem.out.println(\"printed\");\ndesign.set(\"a\", mm(5));\ndesign.get(\"a\").times(2)");
+
+        assertThat(told.status()).isEqualTo("ok");
+        assertThat(told.all("stream"))
+                .extracting(stream -> stream.path("text").asText())
+                .anyMatch("printed\n"::equals)
+                .anyMatch("cell 2 shows what no longer holds; run it again\n"::equals);
+        assertThat(told.first("display_data").path("data").path("text/plain").asText())
+                .isEqualTo("10 mm");
+        assertThat(desk.runCell("four", "a = 6 mm").all("stream"))
+                .extracting(stream -> stream.path("text").asText())
+                .anyMatch("cell 3 shows what no longer holds; run it again\n"::equals);
+    }
+
+    @Test
+    void a_deleted_java_cell_takes_its_variables_along() {
+        desk.runCell("one", "java\nint gone = 1;");
+        Desk.Told told = desk.ask(
+                "execute_request", Desk.code("java\ngone"), Desk.json("{'deletedCells': ['one'], 'cellId': 'two'}"));
+
+        assertThat(told.content().path("ename").asText()).isEqualTo("java-compile");
+    }
+
+    @Test
+    void a_java_cell_asks_the_user_who_may_interrupt() {
+        String id = desk.send(
+                "execute_request",
+                Desk.code("java\nnew Scanner(System.in).nextLine()").put("allow_stdin", true));
+        desk.next(bandwright.kernel.protocol.Channel.STDIN);
+
+        desk.control("interrupt_request", Desk.json("{}"));
+
+        assertThat(desk.told(id).content().path("ename").asText()).isEqualTo("interrupted");
+        assertThat(desk.run("java\nask(\"?\")").content().path("evalue").asText())
+                .contains("nobody can be asked");
     }
 
     @Test

@@ -89,6 +89,20 @@ class InterruptTest {
     }
 
     @Test
+    void a_function_in_java_that_ring_text_calls_can_be_interrupted() {
+        desk.run("java\ndesign.function(\"endless\", x -> { while (true) { } });");
+        String id = desk.send("execute_request", Desk.code("show endless(a)"));
+        pause(700);
+
+        desk.control("interrupt_request", Json.object());
+
+        assertThat(desk.told(id).content().path("ename").asText()).isEqualTo("interrupted");
+        assertThat(desk.run("show a").status()).isEqualTo("ok");
+        assertThat(Thread.getAllStackTraces().entrySet())
+                .noneMatch(entry -> java.util.Arrays.toString(entry.getValue()).contains("REPL."));
+    }
+
+    @Test
     void it_does_nothing_where_no_cell_runs() {
         desk.control("interrupt_request", Json.object());
 

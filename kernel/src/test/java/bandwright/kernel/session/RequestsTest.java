@@ -117,7 +117,7 @@ class RequestsTest {
     @ParameterizedTest
     @CsvSource(
             quoteCharacter = '"',
-            value = {"a = 4 mm,complete", "band shank {,incomplete", "a = 4 mm),invalid", "java,unknown"})
+            value = {"a = 4 mm,complete", "band shank {,incomplete", "a = 4 mm),invalid", "java,complete"})
     void the_enter_key_is_told_what_to_do(String code, String state) {
         ObjectNode reply = desk.ask("is_complete_request", Desk.code(code)).content();
 

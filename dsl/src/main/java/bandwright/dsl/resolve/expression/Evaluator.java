@@ -155,6 +155,10 @@ public final class Evaluator implements Expression.Visitor<Value> {
     }
 
     /** The values of several expressions; the faults of all of them are told. */
+    public List<Value> values(List<Expression> expressions) {
+        return operands(expressions).stream().map(Operand::value).toList();
+    }
+
     List<Operand> operands(List<Expression> expressions) {
         Faults faults = new Faults();
         List<Operand> operands = new ArrayList<>();

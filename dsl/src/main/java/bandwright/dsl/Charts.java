@@ -1,0 +1,21 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl;
+
+import bandwright.dsl.view.Chart;
+import bandwright.dsl.view.drawing.ChartDrawing;
+import bandwright.dsl.view.drawing.Drawing;
+import bandwright.dsl.view.drawing.DrawingPainter;
+import bandwright.dsl.view.drawing.SvgWriter;
+
+/** Charts, drawn. */
+public final class Charts {
+    private static final int PIXELS = 1000;
+
+    private Charts() {}
+
+    /** A chart as a drawing, in lines and in pixels. */
+    public static Answer.Drawn drawn(Chart chart) {
+        Drawing drawing = ChartDrawing.of(chart);
+        return new Answer.Drawn(drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, PIXELS));
+    }
+}
