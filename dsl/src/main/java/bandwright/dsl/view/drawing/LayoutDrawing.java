@@ -88,6 +88,7 @@ public final class LayoutDrawing {
 
     /** Draws one line of the folded strip below a height; tells how far down it reaches. */
     private double line(double from, double to, boolean first, boolean last, double top) {
+        int begun = marks.size();
         Bounds strip = grounds();
         // Every line stands below the one before, at the left.
         double dx = layout.fromMm() - from;
@@ -115,10 +116,9 @@ public final class LayoutDrawing {
                 marks.add(new Mark.Shape(Region.of(pin.translated(dx, dy)), PIN, INK, 0.15 * paper));
             }
         }
-        int begun = marks.size();
         angles(from, to, last, dx, strip.maxY() + dy);
         if (first) {
-            // The width stands clear of an angle that is written at the strip's end.
+            // The width stands clear of a stone or an angle at the strip's end.
             double right = marks.subList(begun, marks.size()).stream()
                     .mapToDouble(mark -> mark.bounds().maxX())
                     .max()
