@@ -9,6 +9,9 @@ import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.check.Checks;
+import bandwright.dsl.check.Findings;
+import bandwright.dsl.check.LimitTable;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -48,12 +51,13 @@ public final class Workbench {
     private final Resolution design;
     private @Nullable Ring ring;
     private @Nullable Set<Diagnostic> faults;
+    private @Nullable Findings findings;
 
     private Workbench(Definitions definitions, Workshop workshop, List<Chapter> story) {
         this.definitions = definitions;
         this.story = List.copyOf(story);
         this.workshop = workshop;
-        this.design = new Resolution(definitions, new RingMeasurer(workshop));
+        this.design = new Resolution(definitions, new RingMeasurer(workshop), LimitTable.BUILT_IN);
     }
 
     public static Workbench empty() {
@@ -122,7 +126,7 @@ public final class Workbench {
             Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
         List<Answer> answers = new ArrayList<>();
         Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked), story);
-        Asking asking = new Asking(design, workshop, this::ring, text, exploring);
+        Asking asking = new Asking(design, workshop, this::ring, this::checked, text, exploring);
         int unanswered = 0;
         boolean interrupted = false;
         for (Statement statement : statements) {
@@ -175,6 +179,24 @@ public final class Workbench {
         return faults;
     }
 
+    /** What the checks find about the design as it stands, each with its place on the ring. Nothing where there is no ring. */
+    public Findings findings() {
+        try {
+            return checked();
+        } catch (Fault fault) {
+            return Checks.notMade(fault);
+        }
+    }
+
+    private Findings checked() {
+        if (findings == null) {
+            findings = design.bands().isEmpty()
+                    ? new Findings(List.of())
+                    : Checks.of(ring(), workshop, design.ownLimits());
+        }
+        return findings;
+    }
+
     private Ring ring() {
         if (ring == null) {
             ring = workshop.ring(design);
@@ -207,7 +229,7 @@ public final class Workbench {
 
     /** The numbers of the design as it stands. */
     public Report report() {
-        return new Reporter(design, this::ring).report();
+        return new Reporter(design, this::ring, this::checked).report();
     }
 
     /** The definitions with a range, in alphabetical order; those whose range or value cannot be worked out yet are left out. */

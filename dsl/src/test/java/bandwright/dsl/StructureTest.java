@@ -53,6 +53,8 @@ class StructureTest {
             .definedBy("bandwright.dsl.construct..")
             .layer("measure")
             .definedBy("bandwright.dsl.measure..")
+            .layer("check")
+            .definedBy("bandwright.dsl.check..")
             .layer("view")
             .definedBy("bandwright.dsl.view..")
             .layer("answering")
@@ -69,20 +71,22 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("view")
             .mayOnlyBeAccessedByLayers("answering", "door")
+            .whereLayer("check")
+            .mayOnlyBeAccessedByLayers("view", "answering", "edit", "door")
             .whereLayer("measure")
-            .mayOnlyBeAccessedByLayers("view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("check", "view", "answering", "door")
             .whereLayer("construct")
-            .mayOnlyBeAccessedByLayers("measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("measure", "check", "view", "answering", "door")
             .whereLayer("resolve")
-            .mayOnlyBeAccessedByLayers("measure", "answering", "edit", "door")
+            .mayOnlyBeAccessedByLayers("measure", "check", "answering", "edit", "door")
             .whereLayer("parse")
             .mayOnlyBeAccessedByLayers("edit", "door")
             .whereLayer("syntax")
             .mayOnlyBeAccessedByLayers("parse", "resolve", "answering", "door")
             .whereLayer("operation")
-            .mayOnlyBeAccessedByLayers("construct", "measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("construct", "measure", "check", "view", "answering", "door")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "view", "answering", "edit", "door");
+            .mayOnlyBeAccessedByLayers("resolve", "construct", "measure", "check", "view", "answering", "edit", "door");
 
     @ArchTest
     static final ArchRule answering_rooms_do_not_see_each_other = slices().matching(
