@@ -38,7 +38,8 @@ final class Fingerprints {
 
     private void add(Statement statement, List<String> prints) {
         Set<String> names = new TreeSet<>(design.namesIn(statement));
-        if (isOfTheWhole(statement) || showsChecks(statement) || names.remove(Name.RING)) {
+        boolean ring = names.remove(Name.RING);
+        if (ring || isOfTheWhole(statement) || showsChecks(statement)) {
             for (Kind kind : Kind.values()) {
                 if (makesTheRing(kind)) {
                     names.addAll(design.definitions().names(kind));

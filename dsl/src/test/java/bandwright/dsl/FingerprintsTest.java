@@ -28,7 +28,7 @@ class FingerprintsTest {
 
     @ParameterizedTest
     @CsvSource(
-            decaper = '|',
+            delimiter = '|',
             value = {
                 "show a|a|true",
                 "show cap|a|false",

@@ -64,7 +64,8 @@ public final class Samples {
     }
 
     public static Report reportWithTrouble() {
-        return new Report(null, null, List.of(), List.of(), List.of(), List.of(), List.of(diagnostic(Severity.ERROR)), "");
+        return new Report(
+                null, null, List.of(), List.of(), List.of(), List.of(), List.of(diagnostic(Severity.ERROR)), "");
     }
 
     public static Diagnostic diagnostic(Severity severity) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.model.OwnLimit;
+import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
 
 /**
@@ -28,8 +29,11 @@ public record Limit(
         String note,
         List<Rival> rivals,
         @Nullable OwnLimit own) {
-    /** Differences below this, mm or a share, are rounding. */
-    static final double SAME = 1e-7;
+    /** Lengths are shown to a thousandth of a millimetre: what is shown as the limit holds it. */
+    private static final double SAME_MM = 5e-4;
+
+    /** Other differences below this are rounding. */
+    private static final double SAME = 1e-7;
 
     public Limit {
         rivals = List.copyOf(rivals);
@@ -63,6 +67,11 @@ public record Limit(
                 own);
     }
 
+    /** Whether a margin is on the good side, but for rounding. */
+    static boolean isHeld(Quantity measured, double margin) {
+        return margin >= -(measured.dimension().equals(Dimension.LENGTH) ? SAME_MM : SAME);
+    }
+
     /** How far a measure is on the good side; negative on the other. */
     double margin(double measured) {
         return margin(measured, value.value());
@@ -74,9 +83,13 @@ public record Limit(
 
     /** Other rules by which a measure would pass where it fails by this one, or the other way round. */
     public List<Rival> otherwise(Quantity measured) {
-        boolean holds = margin(measured.value()) >= -SAME;
+        if (!measured.fits(value)) {
+            return List.of();
+        }
+        boolean holds = isHeld(measured, margin(measured.value(), value.value()));
         return rivals.stream()
-                .filter(rival -> margin(measured.value(), rival.value().value()) >= -SAME != holds)
+                .filter(rival ->
+                        isHeld(measured, margin(measured.value(), rival.value().value())) != holds)
                 .toList();
     }
 

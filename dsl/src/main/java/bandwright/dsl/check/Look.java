@@ -138,12 +138,12 @@ record Look(Ring ring, Ring pattern, LimitTable limits) {
         }
 
         private Verdict verdict(Quantity against, double margin) {
-            if (margin < -Limit.SAME) {
+            if (!Limit.isHeld(against, margin)) {
                 return broken();
             }
             boolean length = against.dimension().equals(Dimension.LENGTH);
             double near = Math.max(CLOSE_SHARE * Math.abs(against.value()), length ? CLOSE_MM : 0);
-            boolean close = mayBeClose && severity != Severity.ADVICE && margin < near - Limit.SAME;
+            boolean close = mayBeClose && severity != Severity.ADVICE && margin < near - 1e-9;
             return close ? Verdict.CLOSE : Verdict.PASSED;
         }
 
