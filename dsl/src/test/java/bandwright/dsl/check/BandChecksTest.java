@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import java.util.Objects;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +29,7 @@ class BandChecksTest {
 
         assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
         assertThat(measured(found)).isCloseTo(1.1, within(1e-6));
-        assertThat(java.util.Objects.requireNonNull(found.place()).acrossMm()).isEqualTo(0.5);
+        assertThat(Objects.requireNonNull(found.place()).acrossMm()).isEqualTo(0.5);
     }
 
     @ParameterizedTest
@@ -64,8 +66,7 @@ class BandChecksTest {
     void the_rival_rule_for_wide_bands_is_at_hand() {
         Finding found = one("wide-band", band(6, 2).replace("ISO 57", "ISO 57 allow 1/4 US"));
 
-        Limit rule = java.util.Objects.requireNonNull(found.rule());
-        assertThat(rule.otherwise(java.util.Objects.requireNonNull(found.measured())))
-                .hasSize(1);
+        Limit rule = Objects.requireNonNull(found.rule());
+        assertThat(rule.otherwise(Objects.requireNonNull(found.measured()))).hasSize(1);
     }
 }

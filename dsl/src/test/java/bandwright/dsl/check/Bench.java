@@ -2,6 +2,7 @@
 package bandwright.dsl.check;
 
 import java.util.List;
+import java.util.Objects;
 
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
@@ -49,6 +50,6 @@ final class Bench {
     }
 
     static double measured(Finding finding) {
-        return java.util.Objects.requireNonNull(finding.measured()).value();
+        return Objects.requireNonNull(finding.measured()).value();
     }
 }

@@ -1,13 +1,14 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import java.util.Objects;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.one;
 import static bandwright.dsl.check.Bench.row;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,15 +24,15 @@ class ChannelRulesTest {
     @ParameterizedTest
     @CsvSource({"96 %, 1", "94 %, 0", "81 %, 0", "79 %, 1"})
     void a_channel_is_narrower_than_its_stones_and_not_too_narrow(String share, int failed) {
-        assertThat(of("channel-width", channel(5, share)).stream().filter(Finding::failed))
+        assertThat(Bench.of("channel-width", channel(5, share)).stream().filter(Finding::failed))
                 .hasSize(failed);
     }
 
     @Test
     void rival_rules_stand_beside_each_other() {
-        Finding found = of("channel-width", channel(5, "90 %")).get(0);
+        Finding found = Bench.of("channel-width", channel(5, "90 %")).get(0);
 
-        assertThat(java.util.Objects.requireNonNull(found.rule()).rivals()).hasSize(3);
+        assertThat(Objects.requireNonNull(found.rule()).rivals()).hasSize(3);
     }
 
     /** Half the band less half the slot and the notch: width / 2 - 0.675 mm - 0.1 mm. */

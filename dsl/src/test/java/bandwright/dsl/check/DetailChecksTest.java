@@ -6,7 +6,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -22,7 +21,7 @@ class DetailChecksTest {
 
     @Test
     void what_is_engraved_at_the_bench_is_not_printed() {
-        assertThat(of(
+        assertThat(Bench.of(
                         "printable-detail",
                         band(4, 2) + "cut line from shank { width 0.1 mm  depth 0.5 mm  made at bench }"))
                 .isEmpty();

@@ -6,7 +6,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -25,7 +24,7 @@ class JointChecksTest {
     @ParameterizedTest
     @CsvSource({"0.01, 1", "0.02, 0", "0.1, 0", "0.11, 1"})
     void solder_wants_a_gap(double fit, long cautions) {
-        assertThat(of("solder-gap", joined("joined by solder  fit " + fit + " mm")).stream()
+        assertThat(Bench.of("solder-gap", joined("joined by solder  fit " + fit + " mm")).stream()
                         .filter(found -> found.verdict() == Verdict.CAUTION))
                 .hasSize((int) cautions);
     }

@@ -7,7 +7,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.one;
 import static bandwright.dsl.check.Bench.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -29,6 +28,6 @@ class OverlapChecksTest {
     @Test
     void the_shared_area_is_told() {
         assertThat(measured(one("bands-overlap", two("ISO 57", 1)))).isCloseTo(3, within(0.3));
-        assertThat(of("bands-overlap", band(4, 2))).isEmpty();
+        assertThat(Bench.of("bands-overlap", band(4, 2))).isEmpty();
     }
 }

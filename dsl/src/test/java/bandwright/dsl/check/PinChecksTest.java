@@ -7,7 +7,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.one;
 import static bandwright.dsl.check.Bench.row;
 import static bandwright.dsl.check.Bench.verdict;
@@ -59,14 +58,16 @@ class PinChecksTest {
     @ParameterizedTest
     @CsvSource({"0.19, 1", "0.2, 0", "0.217, 0", "0.225, 1"})
     void finished_tips_are_neither_low_nor_high(double height, int failed) {
-        assertThat(of("tip-height", pins("diameter 0.55 mm  across 0.4 mm  set-height " + height + " mm")).stream()
-                        .filter(Finding::failed))
+        assertThat(
+                        Bench.of("tip-height", pins("diameter 0.55 mm  across 0.4 mm  set-height " + height + " mm"))
+                                .stream()
+                                .filter(Finding::failed))
                 .hasSize(failed);
     }
 
     @Test
     void a_tip_nobody_tells_of_is_not_looked_at() {
-        assertThat(of("tip-height", pins("diameter 0.55 mm  across 0.4 mm")))
+        assertThat(Bench.of("tip-height", pins("diameter 0.55 mm  across 0.4 mm")))
                 .extracting(Finding::verdict)
                 .containsExactly(Verdict.NOT_LOOKED_AT, Verdict.PASSED);
     }

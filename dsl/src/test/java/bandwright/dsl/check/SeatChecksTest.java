@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.row;
 import static bandwright.dsl.check.Bench.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,7 +38,7 @@ class SeatChecksTest {
     @ParameterizedTest
     @CsvSource({"0.31, FAILED", "0.325, CLOSE", "0.4, PASSED"})
     void skins_between_bores_are_cast_or_not(double spacing, Verdict verdict) {
-        List<Finding> found = of("bore-skin", seats(spacing + " mm", "clearance 0.01 mm"));
+        List<Finding> found = Bench.of("bore-skin", seats(spacing + " mm", "clearance 0.01 mm"));
 
         assertThat(found).anySatisfy(finding -> {
             assertThat(finding.verdict()).isEqualTo(verdict);
@@ -52,7 +51,7 @@ class SeatChecksTest {
     void skins_beside_bores_are_cast_or_not(double width, Verdict verdict) {
         String text = seats("0.6 mm", "clearance 0.01 mm").replace("width: 4.0 mm", "width: " + width + " mm");
 
-        assertThat(of("bore-skin", text)).anySatisfy(finding -> {
+        assertThat(Bench.of("bore-skin", text)).anySatisfy(finding -> {
             assertThat(finding.verdict()).isEqualTo(verdict);
             assertThat(measured(finding)).isCloseTo(width / 2 - 0.76, within(1e-3));
         });
@@ -60,7 +59,7 @@ class SeatChecksTest {
 
     @Test
     void seats_made_at_the_bench_cast_no_skins() {
-        assertThat(of("bore-skin", seats("0.1 mm", "clearance 0.01 mm  made at bench")))
+        assertThat(Bench.of("bore-skin", seats("0.1 mm", "clearance 0.01 mm  made at bench")))
                 .isEmpty();
     }
 

@@ -30,9 +30,11 @@ class StoneChecksTest {
     /** On the flanks of a steep ridge the girdles are apart and the culets meet: they lean by more than 49 deg. */
     @Test
     void culets_that_meet_inside_the_metal_are_found() {
-        String ridge = "profile ridge = knife-edge(width: 4 mm, height: 4 mm, side: 1 mm)\n"
-                + "band shank { finger ISO 57  profile ridge  metal silver-925 }\n"
-                + "stone-row lights on shank { stone round diamond 1.5 mm  around full  count 24  across %s }";
+        String ridge = """
+                profile ridge = knife-edge(width: 4 mm, height: 4 mm, side: 1 mm)
+                band shank { finger ISO 57  profile ridge  metal silver-925 }
+                stone-row lights on shank { stone round diamond 1.5 mm  around full  count 24  across %s }
+                """;
 
         String meeting = String.format(java.util.Locale.ROOT, ridge, "-0.5 mm, 0.5 mm");
         assertThat(verdict("stone-gap", meeting)).isEqualTo(Verdict.PASSED);

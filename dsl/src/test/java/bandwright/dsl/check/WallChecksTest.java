@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import java.util.Objects;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,7 +36,7 @@ class WallChecksTest {
         Finding found = one("casting-wall", text);
 
         assertThat(measured(found)).isCloseTo(0.4, within(0.003));
-        RingPlace place = java.util.Objects.requireNonNull(found.place());
+        RingPlace place = Objects.requireNonNull(found.place());
         assertThat(place.acrossMm()).isBetween(0.75, 1.25);
         assertThat(place.outMm()).isBetween(0.1, 0.3);
     }
