@@ -30,8 +30,10 @@ final class ChannelRules implements Check {
                 StoneLayout layout = look.ring().layout(seats.row());
                 double share = seats.channel().get().widthMm() / layout.row().widthMm();
                 findings.add(look.on("channel-width", look.limits().get("channel-width-most"), seats.row())
+                        .exact()
                         .measured(share));
                 findings.add(look.on("channel-width", look.limits().get("channel-width-least"), seats.row())
+                        .exact()
                         .measured(share));
                 findings.add(wall(look, seats, layout));
             }

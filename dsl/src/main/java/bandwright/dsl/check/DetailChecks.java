@@ -10,7 +10,8 @@ import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 
-/** The smallest size that the pattern is printed with: grooves, holes, bars, notches, pins. Walls have checks of their own. */
+/** The smallest size that the pattern is printed with: grooves, holes, channels, pins. Walls have checks of their own; the notches of
+ * a channel are the bur's. */
 final class DetailChecks implements Check {
     private @Nullable Detail least;
 
@@ -39,10 +40,7 @@ final class DetailChecks implements Check {
         }
         for (Seats seats : pattern.design().seats()) {
             add(seats.name(), "hole", seats.holeMm());
-            seats.channel().ifPresent(channel -> {
-                add(seats.name(), "channel", channel.widthMm());
-                add(seats.name(), "notch", channel.notchMm());
-            });
+            seats.channel().ifPresent(channel -> add(seats.name(), "channel", channel.widthMm()));
         }
         for (Prongs prongs : pattern.design().prongs()) {
             add(prongs.name(), "diameter", prongs.diameterMm());

@@ -171,12 +171,14 @@ final class PinFindings {
         double tip = prongs.setHeightMm().orElse(asCast) - row.girdleShare() * size;
         Finding high = look.on("tip-height", look.limits().get("tip-height-least"), prongs.name())
                 .at(leastAt)
+                .exact()
                 .measured(tip / crown);
         if (prongs.setHeightMm().isEmpty()) {
             return List.of(high, Look.open("tip-height", CheckTexts.text("tip-height.unknown"), prongs.name()));
         }
         Finding low = look.on("tip-height", look.limits().get("tip-height-most"), prongs.name())
                 .at(leastAt)
+                .exact()
                 .measured(tip / crown);
         return List.of(high, low);
     }
