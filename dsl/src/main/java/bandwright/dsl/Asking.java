@@ -70,15 +70,18 @@ final class Asking {
     private final Exploring exploring;
 
     private final Supplier<Findings> findings;
+    private final Supplier<Findings> beside;
 
     Asking(
             Resolution design,
             Workshop workshop,
             Supplier<Ring> ring,
             Supplier<Findings> findings,
+            Supplier<Findings> beside,
             SourceText source,
             Exploring exploring) {
         this.findings = findings;
+        this.beside = beside;
         this.workshop = workshop;
         this.design = design;
         this.ring = ring;
@@ -166,8 +169,8 @@ final class Asking {
     /** A picture and, where checks failed, a quiet line about them. */
     private List<Answer> checked(Answer picture) {
         try {
-            Optional<String> beside = findings.get().beside();
-            return beside.isEmpty() ? List.of(picture) : List.of(picture, new Answer.Words("", beside.get()));
+            Optional<String> failed = beside.get().beside();
+            return failed.isEmpty() ? List.of(picture) : List.of(picture, new Answer.Words("", failed.get()));
         } catch (Fault fault) {
             // A limit that waits for a definition is told where it stands; the picture needs none.
             return List.of(picture);

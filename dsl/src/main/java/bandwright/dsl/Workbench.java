@@ -52,6 +52,7 @@ public final class Workbench {
     private @Nullable Ring ring;
     private @Nullable Set<Diagnostic> faults;
     private @Nullable Findings findings;
+    private @Nullable Findings quickFindings;
 
     private Workbench(Definitions definitions, Workshop workshop, List<Chapter> story) {
         this.definitions = definitions;
@@ -126,7 +127,7 @@ public final class Workbench {
             Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
         List<Answer> answers = new ArrayList<>();
         Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked), story);
-        Asking asking = new Asking(design, workshop, this::ring, this::checked, text, exploring);
+        Asking asking = new Asking(design, workshop, this::ring, this::checked, this::checkedQuickly, text, exploring);
         int unanswered = 0;
         boolean interrupted = false;
         for (Statement statement : statements) {
@@ -186,6 +187,15 @@ public final class Workbench {
         } catch (Fault fault) {
             return Checks.notMade(fault);
         }
+    }
+
+    /** What is told under a picture. */
+    private Findings checkedQuickly() {
+        // Not what show checks has found, even where that is known: which was asked first must not show.
+        if (quickFindings == null) {
+            quickFindings = Checks.quick(ring(), workshop, design.ownLimits());
+        }
+        return quickFindings;
     }
 
     private Findings checked() {

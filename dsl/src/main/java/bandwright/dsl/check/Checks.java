@@ -42,9 +42,18 @@ public final class Checks {
      * @param own the user's limits
      */
     public static Findings of(Ring ring, Workshop workshop, List<OwnLimit> own) {
+        return of(ring, workshop, own, true);
+    }
+
+    /** As {@link #of}, but for what takes seconds: that is not looked at. For the line under a picture, which is not to wait. */
+    public static Findings quick(Ring ring, Workshop workshop, List<OwnLimit> own) {
+        return of(ring, workshop, own, false);
+    }
+
+    private static Findings of(Ring ring, Workshop workshop, List<OwnLimit> own, boolean thorough) {
         Design design = ring.design();
         Ring pattern = leavesBenchWork(design) ? workshop.ring(AsCast.of(design)) : ring;
-        Look look = new Look(ring, pattern, LimitTable.BUILT_IN.with(own));
+        Look look = new Look(ring, pattern, LimitTable.BUILT_IN.with(own), thorough);
         List<Finding> findings = new ArrayList<>();
         for (Check check : ALL) {
             try {

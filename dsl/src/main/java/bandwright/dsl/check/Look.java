@@ -17,8 +17,9 @@ import bandwright.dsl.quantity.Quantity;
  *
  * @param ring the finished ring
  * @param pattern the ring as cast; the same where nothing is left to the bench
+ * @param thorough whether what takes seconds is looked at too
  */
-record Look(Ring ring, Ring pattern, LimitTable limits) {
+record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
     /** Within this share of its limit a measure is close. */
     private static final double CLOSE_SHARE = 0.1;
 

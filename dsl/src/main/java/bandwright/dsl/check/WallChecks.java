@@ -16,6 +16,9 @@ import bandwright.dsl.model.Seats;
  * share, have a check of their own: faces of all these are left out. Exact for the faceted body, so within 0.003 mm.
  */
 final class WallChecks implements Check {
+    /** More triangles than some fifty stones have that stand without symmetry: about a second. */
+    private static final int MOST_AT_ONCE = 150_000;
+
     private static final Set<String> HOLE = Set.of("hole", "bevel");
 
     @Override
@@ -28,9 +31,13 @@ final class WallChecks implements Check {
         List<Body> bodies = look.pattern().bodies();
         Set<Integer> leftOut = leftOut(look);
         // Each wall is looked for on a core of its own and remembered with its body.
-        bodies.parallelStream().forEach(body -> body.wallWithout(leftOut));
+        bodies.parallelStream().filter(body -> isLookedAt(look, body)).forEach(body -> body.wallWithout(leftOut));
         List<Finding> findings = new ArrayList<>();
         for (Body body : bodies) {
+            if (!isLookedAt(look, body)) {
+                findings.add(Look.open(key(), "its many stones take seconds; show checks looks at it", body.name()));
+                continue;
+            }
             boolean platinum = body.section().metal().family().equals("platinum");
             Limit limit = look.limits().get(platinum ? "casting-wall-platinum" : "casting-wall");
             double inner = body.section().band().finger().innerRadiusMm();
@@ -40,6 +47,10 @@ final class WallChecks implements Check {
                             .measured(wall.thicknessMm())));
         }
         return findings;
+    }
+
+    private static boolean isLookedAt(Look look, Body body) {
+        return look.thorough() || body.trianglesToSearch() <= MOST_AT_ONCE;
     }
 
     private static Set<Integer> leftOut(Look look) {

@@ -33,6 +33,11 @@ public record Body(PartSection section, Shape shape) {
         return shape.wall();
     }
 
+    /** How many triangles a search for walls starts from: all, or those that stand for all by symmetry. */
+    public int trianglesToSearch() {
+        return shape.sample.isEmpty() ? mesh().triangleCount() : shape.sample.triangleCount();
+    }
+
     /** The thinnest wall between surfaces of which none is left out; a surface is told by its number, see {@link Surfaces}. */
     public Optional<ThinnestWall.Wall> wallWithout(Set<Integer> leftOut) {
         return shape.wallWithout(leftOut);
