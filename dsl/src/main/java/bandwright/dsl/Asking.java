@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -15,6 +16,7 @@ import bandwright.dsl.bench.BlankTable;
 import bandwright.dsl.bench.CastingTable;
 import bandwright.dsl.bench.SizeTable;
 import bandwright.dsl.bench.Steps;
+import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -51,6 +53,7 @@ import bandwright.dsl.view.drawing.LayoutDrawing;
 import bandwright.dsl.view.drawing.SectionDrawing;
 import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.render.Camera;
+import bandwright.dsl.view.ring.CheckTable;
 import bandwright.dsl.view.ring.RingLayout;
 import bandwright.dsl.view.ring.RingPictures;
 import bandwright.dsl.view.ring.RingSection;
@@ -77,7 +80,19 @@ final class Asking {
     private final SourceText source;
     private final Exploring exploring;
 
-    Asking(Resolution design, Workshop workshop, Supplier<Ring> ring, SourceText source, Exploring exploring) {
+    private final Supplier<Findings> findings;
+    private final Supplier<Findings> beside;
+
+    Asking(
+            Resolution design,
+            Workshop workshop,
+            Supplier<Ring> ring,
+            Supplier<Findings> findings,
+            Supplier<Findings> beside,
+            SourceText source,
+            Exploring exploring) {
+        this.findings = findings;
+        this.beside = beside;
         this.workshop = workshop;
         this.design = design;
         this.ring = ring;
@@ -117,9 +132,9 @@ final class Asking {
     private List<Answer> show(Show show) {
         ShowSubject subject = show.subject();
         if (subject instanceof ShowSubject.Parts parts) {
-            return List.of(picture(parts.parts(), show.viewpoint()));
+            return checked(picture(parts.parts(), show.viewpoint()));
         } else if (subject instanceof ShowSubject.Section section) {
-            return List.of(section(section));
+            return checked(section(section));
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights(weights, show);
         } else if (subject instanceof ShowSubject.Casting casting) {
@@ -128,7 +143,7 @@ final class Asking {
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
-            return List.of(value(value, show));
+            return value(value, show);
         }
         ShowSubject.Layout layout = (ShowSubject.Layout) subject;
         return List.of(layout(design.rowNamed(layout.row(), source)));
@@ -160,7 +175,7 @@ final class Asking {
             case SIZE -> tabled(sizes(show));
             case BLANK -> tabled(BlankTable.of(whole(show)));
             case OPTIONS -> exploring.options(show.span());
-            case CHECKS -> throw notYet("show checks", show.span());
+            case CHECKS -> checks(show);
             case DECISIONS -> exploring.decisions(show.span());
             case STEPS -> tabled(Steps.table(whole(show).design(), workshop));
         };
@@ -187,21 +202,38 @@ final class Asking {
         return List.of(new Answer.Tabled(table));
     }
 
-    private Answer value(ShowSubject.Value subject, Show show) {
+    private List<Answer> checks(Show show) {
+        whole(show);
+        Findings found = findings.get();
+        return List.of(new Answer.Words("", found.summary()), new Answer.Tabled(CheckTable.of(found)));
+    }
+
+    /** A picture and, where checks failed, a quiet line about them. */
+    private List<Answer> checked(Answer picture) {
+        try {
+            Optional<String> failed = beside.get().beside();
+            return failed.isEmpty() ? List.of(picture) : List.of(picture, new Answer.Words("", failed.get()));
+        } catch (Fault fault) {
+            // A limit that waits for a definition is told where it stands; the picture needs none.
+            return List.of(picture);
+        }
+    }
+
+    private List<Answer> value(ShowSubject.Value subject, Show show) {
         if (subject.value() instanceof Expression.Reference reference) {
             Name name = reference.name();
             Kind kind = design.definitions().kind(name.text()).orElse(null);
             if (name.isRing() || (kind != null && kind.isPart())) {
-                return picture(List.of(name), show.viewpoint());
+                return checked(picture(List.of(name), show.viewpoint()));
             }
         }
         String value = design.evaluate(subject.value(), source).text();
-        return new Answer.Words(
+        return List.of(new Answer.Words(
                 Printer.print(subject.value()),
                 exploring
                         .measuredOf(subject.value())
                         .map(measured -> value + "; " + measured)
-                        .orElse(value));
+                        .orElse(value)));
     }
 
     private Answer picture(List<Name> names, @Nullable Viewpoint viewpoint) {

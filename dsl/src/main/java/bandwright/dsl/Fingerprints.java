@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.syntax.Explain;
+import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Quote;
 import bandwright.dsl.syntax.Show;
@@ -37,12 +38,16 @@ final class Fingerprints {
 
     private void add(Statement statement, List<String> prints) {
         Set<String> names = new TreeSet<>(design.namesIn(statement));
-        if (isOfTheWhole(statement) || names.remove(Name.RING)) {
+        boolean ring = names.remove(Name.RING);
+        if (ring || isOfTheWhole(statement) || showsChecks(statement)) {
             for (Kind kind : Kind.values()) {
                 if (makesTheRing(kind)) {
                     names.addAll(design.definitions().names(kind));
                 }
             }
+        }
+        if (showsChecks(statement)) {
+            prints.add("limits " + design.fingerprintOfLimits());
         }
         if (statement instanceof Show show && show.subject() instanceof ShowSubject.Topic topic) {
             switch (topic.word()) {
@@ -53,6 +58,24 @@ final class Fingerprints {
         }
         prints.add("asked");
         names.forEach(name -> prints.add(name + " " + design.fingerprint(name)));
+    }
+
+    /** Pictures have a line about failed checks below them, and checks look at the whole ring. */
+    private boolean showsChecks(Statement statement) {
+        if (!(statement instanceof Show show)) {
+            return false;
+        }
+        ShowSubject subject = show.subject();
+        return subject instanceof ShowSubject.Parts
+                || subject instanceof ShowSubject.Section
+                || (subject instanceof ShowSubject.Topic topic && topic.word() == ShowSubject.Topic.Word.CHECKS)
+                || (subject instanceof ShowSubject.Value value
+                        && value.value() instanceof Expression.Reference reference
+                        && (reference.name().isRing()
+                                || design.definitions()
+                                        .kind(reference.name().text())
+                                        .filter(Kind::isPart)
+                                        .isPresent()));
     }
 
     private static boolean isOfTheWhole(Statement statement) {

@@ -5,11 +5,13 @@ import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.check.Finding;
 import bandwright.dsl.diagnostic.Diagnostic;
 
 /**
  * The numbers of a design, units in the names.
  *
+ * @param checks what the checks found, failures first; none where something could not be measured
  * @param troubles what could not be measured, and why
  * @param fingerprint sixteen hexadecimal digits that change when the ring changes
  */
@@ -19,12 +21,14 @@ public record Report(
         List<PartLine> parts,
         List<RowLine> stoneRows,
         List<Answer.Requirement> requirements,
+        List<Finding> checks,
         List<Diagnostic> troubles,
         String fingerprint) {
     public Report {
         parts = List.copyOf(parts);
         stoneRows = List.copyOf(stoneRows);
         requirements = List.copyOf(requirements);
+        checks = List.copyOf(checks);
         troubles = List.copyOf(troubles);
     }
 

@@ -8,6 +8,8 @@ import java.util.function.Supplier;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.check.Finding;
+import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -26,9 +28,11 @@ import bandwright.dsl.resolve.Resolution;
 final class Reporter {
     private final Resolution design;
     private final Supplier<Ring> ring;
+    private final Supplier<Findings> findings;
     private final List<Diagnostic> troubles = new ArrayList<>();
 
-    Reporter(Resolution design, Supplier<Ring> ring) {
+    Reporter(Resolution design, Supplier<Ring> ring, Supplier<Findings> findings) {
+        this.findings = findings;
         this.design = design;
         this.ring = ring;
     }
@@ -42,6 +46,10 @@ final class Reporter {
             attempt(() -> ring.get().bodies().forEach(body -> parts.add(part(body))));
         }
         attempt(() -> design.stoneRows().forEach(row -> rows.add(row(row))));
+        List<Finding> checks = new ArrayList<>();
+        if (troubles.isEmpty()) {
+            attempt(() -> checks.addAll(findings.get().all()));
+        }
         // What nobody has defined by now will not come: say what the ring is still waiting for.
         design.problems().stream()
                 .filter(told -> told.severity() != Severity.NOTE && !troubles.contains(told))
@@ -55,6 +63,7 @@ final class Reporter {
                 parts,
                 rows,
                 requirements,
+                checks,
                 troubles,
                 design.fingerprint());
     }

@@ -9,6 +9,9 @@ import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.check.Checks;
+import bandwright.dsl.check.Findings;
+import bandwright.dsl.check.LimitTable;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -53,12 +56,14 @@ public final class Workbench {
     private final Resolution design;
     private @Nullable Ring ring;
     private @Nullable Set<Diagnostic> faults;
+    private @Nullable Findings findings;
+    private @Nullable Findings quickFindings;
 
     private Workbench(Definitions definitions, Workshop workshop, List<Chapter> story) {
         this.definitions = definitions;
         this.story = List.copyOf(story);
         this.workshop = workshop;
-        this.design = new Resolution(definitions, new RingMeasurer(workshop));
+        this.design = new Resolution(definitions, new RingMeasurer(workshop), LimitTable.BUILT_IN);
     }
 
     public static Workbench empty() {
@@ -140,7 +145,7 @@ public final class Workbench {
             Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
         List<Answer> answers = new ArrayList<>();
         Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked), story);
-        Asking asking = new Asking(design, workshop, this::ring, text, exploring);
+        Asking asking = new Asking(design, workshop, this::ring, this::checked, this::checkedQuickly, text, exploring);
         int unanswered = 0;
         boolean interrupted = false;
         for (Statement statement : statements) {
@@ -191,6 +196,33 @@ public final class Workbench {
             }
         }
         return faults;
+    }
+
+    /** What the checks find about the design as it stands, each with its place on the ring. Nothing where there is no ring. */
+    public Findings findings() {
+        try {
+            return checked();
+        } catch (Fault fault) {
+            return Checks.notMade(fault);
+        }
+    }
+
+    /** What is told under a picture. */
+    private Findings checkedQuickly() {
+        // Not what show checks has found, even where that is known: which was asked first must not show.
+        if (quickFindings == null) {
+            quickFindings = Checks.quick(ring(), workshop, design.ownLimits());
+        }
+        return quickFindings;
+    }
+
+    private Findings checked() {
+        if (findings == null) {
+            findings = design.bands().isEmpty()
+                    ? new Findings(List.of())
+                    : Checks.of(ring(), workshop, design.ownLimits());
+        }
+        return findings;
     }
 
     private Ring ring() {
@@ -255,7 +287,7 @@ public final class Workbench {
 
     /** The numbers of the design as it stands. */
     public Report report() {
-        return new Reporter(design, this::ring).report();
+        return new Reporter(design, this::ring, this::checked).report();
     }
 
     /** The definitions with a range, in alphabetical order; those whose range or value cannot be worked out yet are left out. */

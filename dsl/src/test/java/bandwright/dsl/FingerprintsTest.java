@@ -15,7 +15,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 class FingerprintsTest {
     private static final String RING = """
             a = 4 mm between 3 mm and 6 mm
-            limit = 9 g
+            cap = 9 g
             profile dome = flat(width: a, height: 2 mm)
             band shank { finger ISO 57  profile dome  metal silver-925 }
             """;
@@ -31,21 +31,21 @@ class FingerprintsTest {
             delimiter = '|',
             value = {
                 "show a|a|true",
-                "show limit|a|false",
+                "show cap|a|false",
                 "show ring|a|true",
-                "show ring|limit|false",
+                "show ring|cap|false",
                 "show shank|a|true",
                 "show weights|a|true",
-                "show weights|limit|false",
+                "show weights|cap|false",
                 "show section at 0 deg|a|true",
-                "require weight(ring) < limit|a|true",
-                "require weight(ring) < limit|limit|true",
-                "require weight(ring) < 9 g|limit|false",
+                "require weight(ring) < cap|a|true",
+                "require weight(ring) < cap|cap|true",
+                "require weight(ring) < 9 g|cap|false",
                 "explain weight(shank)|a|true",
                 "vary a over 4 mm, 5 mm { weight(ring) }|a|true",
-                "what-if a = 5 mm|limit|false",
-                "show fingerprint|limit|true",
-                "show options|limit|false",
+                "what-if a = 5 mm|cap|false",
+                "show fingerprint|cap|true",
+                "show options|cap|false",
             })
     void an_answer_hangs_on_what_is_asked_about(String cell, String changed, boolean hangs) {
         String other = changed.equals("a") ? RING.replace("a = 4 mm", "a = 5 mm") : RING.replace("9 g", "8 g");

@@ -75,7 +75,8 @@ class ReferenceTest {
                     + "band b { finger ISO 54  profile p  metal silver-925 }\nshow section of b at 0 deg";
             List<Answer> answers =
                     Workbench.empty().run("cell", new SourceText("cell", text)).answers();
-            assertThat(answers).hasSize(1);
+            // Below it may stand what the checks say: a sharp edge is thin.
+            assertThat(answers).isNotEmpty();
             GoldenFiles.check(Path.of("docs/forms", form.word() + ".svg"), ((Answer.Drawn) answers.get(0)).svg());
         }
     }

@@ -55,6 +55,8 @@ class StructureTest {
             .definedBy("bandwright.dsl.pattern..")
             .layer("measure")
             .definedBy("bandwright.dsl.measure..")
+            .layer("check")
+            .definedBy("bandwright.dsl.check..")
             .layer("view")
             .definedBy("bandwright.dsl.view..")
             .layer("answering")
@@ -75,23 +77,25 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("view")
             .mayOnlyBeAccessedByLayers("answering", "door")
+            .whereLayer("check")
+            .mayOnlyBeAccessedByLayers("view", "answering", "edit", "door")
             .whereLayer("measure")
-            .mayOnlyBeAccessedByLayers("view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("check", "view", "answering", "door")
             .whereLayer("pattern")
-            .mayOnlyBeAccessedByLayers("measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("measure", "check", "view", "answering", "door")
             .whereLayer("construct")
-            .mayOnlyBeAccessedByLayers("pattern", "measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("pattern", "measure", "check", "view", "answering", "door")
             .whereLayer("resolve")
-            .mayOnlyBeAccessedByLayers("pattern", "measure", "answering", "edit", "door")
+            .mayOnlyBeAccessedByLayers("pattern", "measure", "check", "answering", "edit", "door")
             .whereLayer("parse")
             .mayOnlyBeAccessedByLayers("edit", "door")
             .whereLayer("syntax")
             .mayOnlyBeAccessedByLayers("parse", "resolve", "pattern", "answering", "door")
             .whereLayer("operation")
-            .mayOnlyBeAccessedByLayers("construct", "measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("construct", "measure", "check", "view", "answering", "door")
             .whereLayer("model")
             .mayOnlyBeAccessedByLayers(
-                    "resolve", "construct", "pattern", "measure", "view", "answering", "edit", "door");
+                    "resolve", "construct", "pattern", "measure", "check", "view", "answering", "edit", "door");
 
     @ArchTest
     static final ArchRule answering_rooms_do_not_see_each_other = slices().matching(

@@ -59,11 +59,13 @@ public final class Samples {
                         new Report.RowLine("star", "stripe", "round ruby 2 mm", 1, 2, null, null, 0.04, 0.04)),
                 List.of(requirement(passed)),
                 List.of(),
+                List.of(),
                 "0123456789abcdef");
     }
 
     public static Report reportWithTrouble() {
-        return new Report(null, null, List.of(), List.of(), List.of(), List.of(diagnostic(Severity.ERROR)), "");
+        return new Report(
+                null, null, List.of(), List.of(), List.of(), List.of(), List.of(diagnostic(Severity.ERROR)), "");
     }
 
     public static Diagnostic diagnostic(Severity severity) {

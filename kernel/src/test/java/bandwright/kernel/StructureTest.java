@@ -140,9 +140,11 @@ class StructureTest {
         return resideInAPackage("bandwright.dsl..")
                 .and(DescribedPredicate.not(resideInAnyPackage(
                         "bandwright.dsl",
+                        "bandwright.dsl.check",
                         "bandwright.dsl.diagnostic",
                         "bandwright.dsl.edit",
                         "bandwright.dsl.explain",
+                        "bandwright.dsl.quantity",
                         "bandwright.dsl.source",
                         "bandwright.dsl.view")));
     }

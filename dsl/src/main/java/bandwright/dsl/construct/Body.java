@@ -1,7 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.construct;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
@@ -30,6 +33,16 @@ public record Body(PartSection section, Shape shape) {
         return shape.wall();
     }
 
+    /** How many triangles a search for walls starts from: all, or those that stand for all by symmetry. */
+    public int trianglesToSearch() {
+        return shape.sample.isEmpty() ? mesh().triangleCount() : shape.sample.triangleCount();
+    }
+
+    /** The thinnest wall between surfaces of which none is left out; a surface is told by its number, see {@link Surfaces}. */
+    public Optional<ThinnestWall.Wall> wallWithout(Set<Integer> leftOut) {
+        return shape.wallWithout(leftOut);
+    }
+
     public boolean isClosed() {
         return shape.isClosed();
     }
@@ -54,6 +67,7 @@ public record Body(PartSection section, Shape shape) {
         private @Nullable Mesh mesh;
         private ThinnestWall.@Nullable Wall wall;
         private boolean wallKnown;
+        private final Map<Set<Integer>, Optional<ThinnestWall.Wall>> walls = new HashMap<>();
         private @Nullable Boolean closed;
         private int pieces;
 
@@ -90,6 +104,15 @@ public record Body(PartSection section, Shape shape) {
                 wallKnown = true;
             }
             return Optional.ofNullable(wall);
+        }
+
+        synchronized Optional<ThinnestWall.Wall> wallWithout(Set<Integer> leftOut) {
+            if (whole != null) {
+                return whole.wallWithout(leftOut);
+            }
+            return walls.computeIfAbsent(
+                    Set.copyOf(leftOut),
+                    left -> ThinnestWall.of(sample.isEmpty() ? mesh() : sample, mesh(), left::contains));
         }
 
         synchronized int pieces() {

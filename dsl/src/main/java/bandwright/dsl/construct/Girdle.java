@@ -11,11 +11,11 @@ import bandwright.dsl.model.StoneRow;
  * @param across half the size across
  * @param around half the size along the row
  */
-record Girdle(StoneCut cut, double across, double around) {
+public record Girdle(StoneCut cut, double across, double around) {
     /** Narrowing that finds the foot of a perpendicular to 10⁻¹². */
     private static final int NARROWINGS = 64;
 
-    static Girdle of(StoneRow row) {
+    public static Girdle of(StoneRow row) {
         return new Girdle(row.cut(), row.widthMm() / 2, row.aroundMm() / 2);
     }
 
@@ -45,7 +45,7 @@ record Girdle(StoneCut cut, double across, double around) {
     }
 
     /** Distance from the outline of a point in its plane, negative within: of a rectangle exact, of an ellipse to rounding. */
-    double distance(double x, double y) {
+    public double distance(double x, double y) {
         double left = Math.abs(x);
         double up = Math.abs(y);
         if (isRectangular()) {

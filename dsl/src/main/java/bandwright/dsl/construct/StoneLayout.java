@@ -4,6 +4,7 @@ package bandwright.dsl.construct;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import bandwright.dsl.material.StoneCut;
@@ -71,6 +72,13 @@ public record StoneLayout(
             return vector(line.axisOut, axisAround, line.axisAcross);
         }
 
+        /** The unit vector round the ring, square to the axis and to {@link #sideways}. */
+        public double[] along() {
+            double[] a = axis();
+            double[] s = sideways();
+            return new double[] {s[1] * a[2] - s[2] * a[1], s[2] * a[0] - s[0] * a[2], s[0] * a[1] - s[1] * a[0]};
+        }
+
         /** The unit vector square to the axis in the plane of the finger's axis, towards the fingertip for an upright stone. */
         public double[] sideways() {
             double size = axisAround == 0 ? 1 : Math.sqrt(1 - axisAround * axisAround);
@@ -126,6 +134,13 @@ public record StoneLayout(
                         .min();
     }
 
+    /** Of each gap's two stones those that are nearest each other; nothing for single stones. */
+    public Optional<Place[]> nearestNeighbours() {
+        return even
+                ? neighbours().stream().findFirst()
+                : neighbours().stream().min(Comparator.comparingDouble(pair -> gap(row, pair[0], pair[1])));
+    }
+
     /** Half the straight distance between the stones beside a gap, mm; on an even surface that of the first line. */
     double halfWay(int gap) {
         if (even) {
@@ -136,7 +151,7 @@ public record StoneLayout(
     }
 
     /** The two stones beside each gap. */
-    private List<Place[]> neighbours() {
+    public List<Place[]> neighbours() {
         List<Place[]> pairs = new ArrayList<>();
         int perLineGaps = lines.isEmpty() ? 0 : gaps.size() / lines.size();
         for (int line = 0; line < lines.size(); line++) {

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * Numbers for the faces of parts, and what each number means: the definition that made the face and which face of it. The
@@ -22,6 +25,17 @@ public final class Surfaces {
             faces.add(face);
             return faces.size() - 1;
         });
+    }
+
+    /** The numbers of all faces that are such, as far as bodies have been made. */
+    public synchronized Set<Integer> numbers(Predicate<Face> such) {
+        Set<Integer> found = new TreeSet<>();
+        for (int i = 0; i < faces.size(); i++) {
+            if (such.test(faces.get(i))) {
+                found.add(i);
+            }
+        }
+        return found;
     }
 
     public synchronized Face face(int surface) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
+import bandwright.dsl.check.LimitTable;
 import bandwright.dsl.material.Elements;
 import bandwright.dsl.material.MetalCatalogue;
 import bandwright.dsl.material.StoneCatalogue;
@@ -76,6 +77,11 @@ final class Vocabulary {
         boolean inBraces =
                 expected.before().stream().anyMatch(word -> word.text().equals("{"));
         switch (last) {
+            case "limit" -> {
+                return LimitTable.BUILT_IN.all().stream()
+                        .map(limit -> new Proposal(limit.key(), NAME, limit.text()))
+                        .toList();
+            }
             case "forget" -> {
                 return made(kind -> true);
             }

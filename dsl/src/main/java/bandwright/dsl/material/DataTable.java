@@ -16,12 +16,12 @@ import org.jspecify.annotations.Nullable;
  * A data file with a header row, read whole: comma-separated text after RFC 4180 (Y. Shafranovich, 2005), UTF-8, fields
  * in double quotes where they hold a comma, a quote or a line break.
  */
-final class DataTable {
+public final class DataTable {
     private DataTable() {}
 
     /** One row; a field is found by the name at the head of its column. */
-    record Row(Map<String, String> fields) {
-        String text(String column) {
+    public record Row(Map<String, String> fields) {
+        public String text(String column) {
             String text = fields.get(column);
             if (text == null) {
                 throw new IllegalStateException("no column " + column);
@@ -29,7 +29,7 @@ final class DataTable {
             return text;
         }
 
-        double number(String column) {
+        public double number(String column) {
             return Double.parseDouble(text(column));
         }
 
@@ -39,9 +39,14 @@ final class DataTable {
         }
     }
 
-    /** Reads a file of this package; the files belong to the product, so one that is missing is our fault. */
+    /** Reads a file of this package. */
     static List<Row> read(String file) {
-        try (InputStream stream = DataTable.class.getResourceAsStream(file)) {
+        return read(DataTable.class, file);
+    }
+
+    /** Reads a file beside a class; the files belong to the product, so one that is missing is our fault. */
+    public static List<Row> read(Class<?> beside, String file) {
+        try (InputStream stream = beside.getResourceAsStream(file)) {
             if (stream == null) {
                 throw new IllegalStateException("no data file " + file);
             }

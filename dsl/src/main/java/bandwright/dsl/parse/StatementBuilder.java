@@ -18,6 +18,7 @@ import bandwright.dsl.syntax.Extreme;
 import bandwright.dsl.syntax.Find;
 import bandwright.dsl.syntax.Forget;
 import bandwright.dsl.syntax.Groove;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.MetalDefinition;
 import bandwright.dsl.syntax.Option;
@@ -234,6 +235,12 @@ final class StatementBuilder extends BandParserBaseVisitor<Statement> {
     @Override
     public Statement visitRequire(BandParser.RequireContext tree) {
         return new Require(expressions.visit(tree.expression()), Trees.because(tree.because()), Trees.span(tree));
+    }
+
+    @Override
+    public Statement visitLimit(BandParser.LimitContext tree) {
+        return new Limit(
+                Trees.name(tree.key), expressions.visit(tree.value), Trees.because(tree.because()), Trees.span(tree));
     }
 
     @Override

@@ -48,6 +48,8 @@ final class SyntaxFault {
             return unfinishedProperty();
         } else if (inBlock && (type(0) == EQ || type(0) == COLON) && Words.isName(type(-1))) {
             return propertyWithSign(index, index - 1);
+        } else if (isLimitWithSign()) {
+            return propertyWithSign(index, index - 1);
         } else if (inBlock && isOpenedProperty()) {
             return propertyWithSign(index, index - 1);
         } else if (inBlock && type(0) == COMMA) {
@@ -97,6 +99,11 @@ final class SyntaxFault {
     /** {@code metal = …}: these two words open a statement elsewhere. */
     private boolean isOpenedProperty() {
         return (type(0) == EQ || type(0) == COLON) && (type(-1) == METAL || type(-1) == PROFILE);
+    }
+
+    /** {@code limit casting-wall = …}: it reads as a property does. */
+    private boolean isLimitWithSign() {
+        return index == 2 && words.get(0).getType() == LIMIT && (type(0) == EQ || type(0) == COLON);
     }
 
     private boolean propertyWithSign(int sign, int word) {

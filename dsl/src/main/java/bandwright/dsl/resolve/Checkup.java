@@ -12,6 +12,7 @@ import bandwright.dsl.model.Fault;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Option;
 import bandwright.dsl.syntax.Require;
@@ -43,6 +44,8 @@ final class Checkup extends Reader {
     void run() {
         if (entry.statement() instanceof Require require) {
             condition(require.condition());
+        } else if (entry.statement() instanceof Limit) {
+            design.ownLimit(entry);
         } else if (entry.statement() instanceof Measured measured) {
             measured(measured);
         } else if (!entry.made().isEmpty()) {

@@ -16,6 +16,7 @@ import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Cell;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Option;
 import bandwright.dsl.syntax.Require;
@@ -158,6 +159,11 @@ public final class Definitions {
     /** The conditions asked for with {@code require}. */
     public List<Entry> requirements() {
         return of(Require.class).toList();
+    }
+
+    /** The limits of checks that are the user's own. */
+    public List<Entry> limits() {
+        return of(Limit.class).toList();
     }
 
     public List<Entry> options() {

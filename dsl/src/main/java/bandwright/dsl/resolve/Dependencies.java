@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.syntax.Groove;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
@@ -106,10 +107,20 @@ final class Dependencies {
         return hash(Stream.concat(Stream.concat(said.stream(), functions(said)), given(names::contains)));
     }
 
-    /** Of all that makes the ring, title included; what is required, measured or optional does not change a ring. */
+    /** Changes when the text of one of several statements changes, or that of anything they depend on. */
+    String fingerprint(List<Entry> entries) {
+        Set<String> names = new TreeSet<>();
+        entries.forEach(entry -> names.addAll(of(entry.statement())));
+        Stream<String> said = Stream.concat(
+                entries.stream().map(Entry::text), names.stream().map(name -> name + " " + fingerprint(name)));
+        return hash(Stream.concat(said, given(names::contains)));
+    }
+
+    /** Of all that makes the ring, title included; what is required, limited, measured or optional does not change a ring. */
     String fingerprint() {
         List<String> said = definitions.entries().stream()
                 .filter(entry -> !(entry.statement() instanceof Require
+                        || entry.statement() instanceof Limit
                         || entry.statement() instanceof Measured
                         || entry.statement() instanceof Option))
                 .map(Entry::text)

@@ -10,6 +10,7 @@ import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Node;
 import bandwright.dsl.syntax.Option;
@@ -37,10 +38,11 @@ public record Entry(
         return !Made.by(statement).isEmpty()
                 || statement instanceof Title
                 || statement instanceof Require
+                || statement instanceof Limit
                 || statement instanceof Measured;
     }
 
-    /** All that it makes, its own name first; empty for {@code title}, {@code require} and {@code measured}. */
+    /** All that it makes, its own name first; empty for {@code title}, {@code require}, {@code limit} and {@code measured}. */
     public List<Made> made() {
         return Made.by(statement);
     }
@@ -80,6 +82,8 @@ public record Entry(
             return "title";
         } else if (statement instanceof Require require) {
             return "require " + Printer.print(require.condition());
+        } else if (statement instanceof Limit limit) {
+            return "limit " + limit.name();
         } else if (statement instanceof Measured measured) {
             return "measured " + Printer.print(measured.measure());
         } else if (statement instanceof Option option) {

@@ -13,6 +13,7 @@ import bandwright.dsl.syntax.Because;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Groove;
 import bandwright.dsl.syntax.GrooveProperty;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.MetalDefinition;
 import bandwright.dsl.syntax.Name;
@@ -106,6 +107,8 @@ public record Made(String name, Kind kind, Span span) {
             return title.because();
         } else if (statement instanceof Require require) {
             return require.because();
+        } else if (statement instanceof Limit limit) {
+            return limit.because();
         } else if (statement instanceof Measured measured) {
             return measured.because();
         }

@@ -24,6 +24,7 @@ import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.OwnLimit;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.Section;
@@ -37,6 +38,7 @@ import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Argument;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
@@ -55,6 +57,7 @@ public final class Resolution implements Design, Scope {
 
     private final Definitions definitions;
     private final Measurer measurer;
+    private final KnownLimits limits;
     private final Map<String, Value> given;
     private final Memo memo = new Memo();
     /** Of what hangs on no given value: the same for all designs that differ in those alone, on whatever threads they are. */
@@ -65,14 +68,24 @@ public final class Resolution implements Design, Scope {
     private final NameFaults faults;
     private final PartOrder order;
 
+    /** A design whose checks nobody asks for. */
     public Resolution(Definitions definitions, Measurer measurer) {
-        this(definitions, measurer, Map.of(), new ConcurrentHashMap<>());
+        this(definitions, measurer, KnownLimits.NONE);
+    }
+
+    public Resolution(Definitions definitions, Measurer measurer, KnownLimits limits) {
+        this(definitions, measurer, limits, Map.of(), new ConcurrentHashMap<>());
     }
 
     private Resolution(
-            Definitions definitions, Measurer measurer, Map<String, Value> given, Map<String, Value> measures) {
+            Definitions definitions,
+            Measurer measurer,
+            KnownLimits limits,
+            Map<String, Value> given,
+            Map<String, Value> measures) {
         this.definitions = definitions;
         this.measurer = measurer;
+        this.limits = limits;
         this.given = new LinkedHashMap<>(given);
         this.measures = measures;
         this.dependencies = new Dependencies(definitions, this.given);
@@ -98,12 +111,13 @@ public final class Resolution implements Design, Scope {
     public Resolution withValues(Map<String, Value> values) {
         Map<String, Value> all = new LinkedHashMap<>(given);
         all.putAll(values);
-        return new Resolution(definitions, measurer, all, measures);
+        return new Resolution(definitions, measurer, limits, all, measures);
     }
 
     /** The same design with other definitions in place of those of their names, and further ones beside them, for a question. */
     public Resolution withDefinitions(SourceText source, List<Definition> differences) {
-        return new Resolution(definitions.changed(source, differences), measurer, given, new ConcurrentHashMap<>());
+        return new Resolution(
+                definitions.changed(source, differences), measurer, limits, given, new ConcurrentHashMap<>());
     }
 
     /** What a definition is worth, where the name of one must stand; throws the fault that says why it is worth nothing. */
@@ -126,11 +140,12 @@ public final class Resolution implements Design, Scope {
         return Checkup.problems(this, entry -> true);
     }
 
-    /** All that is wrong with what makes the ring: what is required, measured or optional is not looked at. Never throws. */
+    /** All that is wrong with what makes the ring: what is required, limited, measured or optional is not looked at. Never throws. */
     public List<Diagnostic> problemsOfTheRing() {
         return Checkup.problems(
                 this,
                 entry -> !(entry.statement() instanceof Require
+                        || entry.statement() instanceof Limit
                         || entry.statement() instanceof Measured
                         || entry.statement() instanceof Option));
     }
@@ -271,6 +286,24 @@ public final class Resolution implements Design, Scope {
         Set<String> names = new LinkedHashSet<>(dependencies.of(subject));
         names.add(subject);
         return new SomeOf(this, names);
+    }
+
+    /**
+     * The limits of checks that are the user's own.
+     *
+     * @throws Fault if one of them cannot be read
+     */
+    public List<OwnLimit> ownLimits() {
+        return definitions.limits().stream().map(this::ownLimit).toList();
+    }
+
+    OwnLimit ownLimit(Entry entry) {
+        return new LimitReader(this, entry, limits).limit();
+    }
+
+    /** What the user's own limits say, as a text that changes when one of them may have changed. */
+    public String fingerprintOfLimits() {
+        return dependencies.fingerprint(definitions.limits());
     }
 
     @Override

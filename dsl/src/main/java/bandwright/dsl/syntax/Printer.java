@@ -173,6 +173,11 @@ public final class Printer implements Statement.Visitor<String> {
     }
 
     @Override
+    public String limit(Limit limit) {
+        return "limit " + limit.name() + " " + expressions.amount(limit.value()) + because(limit.because());
+    }
+
+    @Override
     public String quote(Quote quote) {
         return "quote" + properties.block(quote.block(), "") + because(quote.because());
     }

@@ -10,6 +10,7 @@ public sealed interface Statement extends Node
                 Find,
                 Forget,
                 Groove,
+                Limit,
                 Measured,
                 MetalDefinition,
                 Option,
@@ -69,6 +70,8 @@ public sealed interface Statement extends Node
         R explain(Explain explain);
 
         R require(Require require);
+
+        R limit(Limit limit);
 
         R quote(Quote quote);
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
+import bandwright.dsl.check.LimitTable;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.PlainRenderer;
 import bandwright.dsl.diagnostic.Suggestion;
@@ -310,7 +311,7 @@ class ResolutionTest {
     }
 
     private static Resolution design(SourceText source) {
-        return new Resolution(cell(source).definitions(), new StubMeasurer());
+        return new Resolution(cell(source).definitions(), new StubMeasurer(), LimitTable.BUILT_IN);
     }
 
     private static Definitions.Change cell(SourceText source) {
@@ -322,7 +323,7 @@ class ResolutionTest {
     private static List<Diagnostic> told(SourceText source) {
         Definitions.Change change = cell(source);
         List<Diagnostic> told = new ArrayList<>(change.diagnostics());
-        told.addAll(new Resolution(change.definitions(), new StubMeasurer()).problems());
+        told.addAll(new Resolution(change.definitions(), new StubMeasurer(), LimitTable.BUILT_IN).problems());
         return told;
     }
 }

@@ -8,6 +8,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.dsl.Answer;
 import bandwright.dsl.Report;
+import bandwright.dsl.check.Finding;
+import bandwright.dsl.check.RingPlace;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.Unit;
 import bandwright.kernel.display.Decimals;
 import bandwright.kernel.notebook.JsonText;
 
@@ -30,6 +34,8 @@ final class MeasureJson {
         report.stoneRows().forEach(row -> row(rows.addObject(), row));
         var requires = root.putArray("requires");
         report.requirements().forEach(requirement -> require(requires.addObject(), requirement));
+        var checks = root.putArray("checks");
+        report.checks().forEach(finding -> check(checks.addObject(), finding));
         Report.FingerLine finger = report.finger();
         if (finger == null) {
             root.putNull("finger");
@@ -70,6 +76,35 @@ final class MeasureJson {
         node.put("margin_unit", margin == null ? null : margin.unit());
         number(node, "margin_percent", Margins.percent(requirement));
         node.put("because", requirement.because()).put("trouble", requirement.trouble());
+    }
+
+    /** Values in the unit beside them; a place is in degrees and mm. */
+    private static void check(ObjectNode node, Finding finding) {
+        Quantity measured = finding.measured();
+        Quantity margin = finding.margin();
+        RingPlace place = finding.place();
+        node.put("check", finding.check()).put("verdict", finding.verdict().word());
+        var subjects = node.putArray("subjects");
+        finding.subjects().forEach(subjects::add);
+        number(node, "measured", measured == null ? null : measured.count(unit(measured)));
+        number(node, "margin", margin == null ? null : margin.count(unit(margin)));
+        node.put("unit", measured == null ? null : unit(measured).symbol())
+                .put("limit", finding.limit())
+                .put("source", finding.source());
+        if (place == null) {
+            node.putNull("place");
+        } else {
+            ObjectNode at = node.putObject("place");
+            number(at, "around_deg", place.aroundDegrees());
+            number(at, "across_mm", place.acrossMm());
+            number(at, "out_mm", place.outMm());
+        }
+        node.put("says", finding.sentence());
+    }
+
+    private static Unit unit(Quantity quantity) {
+        Unit shown = quantity.shown();
+        return shown == null ? Unit.shownFor(quantity.dimension()) : shown;
     }
 
     private static void finger(ObjectNode node, Report.FingerLine finger) {

@@ -6,6 +6,7 @@ import java.util.List;
 
 import bandwright.dsl.Answer;
 import bandwright.dsl.Report;
+import bandwright.dsl.check.Findings;
 import bandwright.kernel.display.Decimals;
 import bandwright.kernel.display.Headlines;
 
@@ -29,6 +30,7 @@ final class Summary {
         if (!report.requirements().isEmpty()) {
             blocks.add(requirements(report));
         }
+        new Findings(report.checks()).failedInShort().ifPresent(failed -> blocks.add("checks  " + failed + "\n"));
         if (blocks.isEmpty()) {
             blocks.add("There is no ring to measure.\n");
         }

@@ -38,7 +38,7 @@ public final class Guard {
             return workbench.report();
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             List<Diagnostic> troubles = List.of(diagnostic("the numbers of the ring", failure));
-            return new Report(null, null, List.of(), List.of(), List.of(), troubles, "");
+            return new Report(null, null, List.of(), List.of(), List.of(), List.of(), troubles, "");
         }
     }
 

@@ -82,6 +82,7 @@ class MeasureVerbTest {
                               "trouble": null
                             }
                           ],
+                          "checks": [],
                           "finger": {
                             "size": "ISO 57",
                             "inner_diameter_mm": 18.143663,

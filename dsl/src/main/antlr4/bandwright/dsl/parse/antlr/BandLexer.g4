@@ -25,6 +25,7 @@ FIND            : 'find';
 MEASURED        : 'measured';
 EXPLAIN         : 'explain';
 REQUIRE         : 'require';
+LIMIT           : 'limit';
 QUOTE           : 'quote';
 EXPORT          : 'export';
 SHEET           : 'sheet';

@@ -36,6 +36,7 @@ statement
     | MEASURED measure=amount EQ value=amount because?                                # measured
     | EXPLAIN expression                                                              # explain
     | REQUIRE expression because?                                                     # require
+    | LIMIT key=name value=amount because?                                            # limit
     | QUOTE LBRACE quoteProperty* RBRACE because?                                     # quote
     | EXPORT file=STRING (LBRACE exportProperty* RBRACE)?                             # export
     | SHEET file=STRING                                                               # sheet

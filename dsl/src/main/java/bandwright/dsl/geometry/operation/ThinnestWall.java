@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 
 import bandwright.dsl.geometry.solid.Mesh;
 
@@ -32,6 +33,7 @@ public final class ThinnestWall {
             double thicknessMm, double fromX, double fromY, double fromZ, double toX, double toY, double toZ) {}
 
     private final Mesh whole;
+    private final IntPredicate leftOut;
     private final BoxTree tree;
     private final double[] normals;
     private final Set<Long> sharpPairs = new HashSet<>();
@@ -40,8 +42,9 @@ public final class ThinnestWall {
     private final double[] bestFrom = new double[3];
     private final double[] bestTo = new double[3];
 
-    private ThinnestWall(Mesh whole) {
+    private ThinnestWall(Mesh whole, IntPredicate leftOut) {
         this.whole = whole;
+        this.leftOut = leftOut;
         this.tree = BoxTree.ofTriangles(whole);
         this.normals = normals(whole);
         findSharpPairs();
@@ -52,7 +55,12 @@ public final class ThinnestWall {
      * @param whole the closed body
      */
     public static Optional<Wall> of(Mesh sample, Mesh whole) {
-        ThinnestWall search = new ThinnestWall(whole);
+        return of(sample, whole, surface -> false);
+    }
+
+    /** @param leftOut surfaces between which and any other no wall is looked for */
+    public static Optional<Wall> of(Mesh sample, Mesh whole, IntPredicate leftOut) {
+        ThinnestWall search = new ThinnestWall(whole, leftOut);
         double[] sampleNormals = normals(sample);
         for (int t = 0; t < sample.triangleCount(); t++) {
             search.lookInwards(sample, t, sampleNormals);
@@ -112,6 +120,9 @@ public final class ThinnestWall {
     }
 
     private void lookInwards(Mesh sample, int t, double[] sampleNormals) {
+        if (leftOut.test(sample.surfaces()[t])) {
+            return;
+        }
         double[] from = new double[3];
         for (int axis = 0; axis < 3; axis++) {
             for (int i = 0; i < 3; i++) {
@@ -133,6 +144,7 @@ public final class ThinnestWall {
             }
         });
         if (hit[0] >= 0
+                && !leftOut.test(whole.surfaces()[hit[0]])
                 && dot(sampleNormals, t, normals, hit[0]) < LOOK_AWAY
                 && !sharpPairs.contains(pair(sample.surfaces()[t], whole.surfaces()[hit[0]]))
                 && nearest[0] * reach < best) {
@@ -146,6 +158,9 @@ public final class ThinnestWall {
     }
 
     private void compare(Mesh sample, int t, double[] sampleNormals) {
+        if (leftOut.test(sample.surfaces()[t])) {
+            return;
+        }
         double[] low = new double[3];
         double[] high = new double[3];
         for (int axis = 0; axis < 3; axis++) {
@@ -157,6 +172,7 @@ public final class ThinnestWall {
         }
         queryBox(low, high, Math.min(best, 1e3), face -> {
             if (dot(sampleNormals, t, normals, face) >= LOOK_AWAY
+                    || leftOut.test(whole.surfaces()[face])
                     || sharpPairs.contains(pair(sample.surfaces()[t], whole.surfaces()[face]))
                     || !distance.between(sample, t, whole, face, best)) {
                 return;

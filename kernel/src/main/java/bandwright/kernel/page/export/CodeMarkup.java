@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 final class CodeMarkup {
     private static final String STATEMENTS =
             "title|profile|band|cut|stone-row|prongs|metal|stone-material|forget|show|view|vary"
-                    + "|what-if|option|find|measured|explain|require|quote|export|sheet";
+                    + "|what-if|option|find|measured|explain|require|limit|quote|export|sheet";
     private static final String UNITS = "(?:mm|cm|inch|um|µm|deg|kg|g|dwt|ozt|ct|pt)(?:\\^[23])?|%|°";
     private static final String NUMBER = "\\d+(?: \\d+/\\d+|/\\d+|\\.\\d+)?[½¼¾]?";
 

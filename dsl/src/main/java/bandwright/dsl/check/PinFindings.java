@@ -1,0 +1,185 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import bandwright.dsl.construct.Girdle;
+import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.model.Prongs;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Quantity;
+
+/** What is found about the pins of one row, as cast: where they stand at the girdles, and how high. */
+final class PinFindings {
+    /** The sizes of stone, mm, that the two limits of a pin's diameter are told for. */
+    private static final double SMALL_MM = 1.3;
+
+    private static final double LARGE_MM = 6.5;
+
+    private final Look look;
+    private final Prongs prongs;
+    private final StoneLayout layout;
+    private final StoneRow row;
+    private final Girdle girdle;
+    private final double inner;
+
+    /** How far a pin covers a stone's girdle at the least and at the most, and another stone's, mm. */
+    private double least = Double.POSITIVE_INFINITY;
+
+    private double most = Double.NEGATIVE_INFINITY;
+    private double foreign = Double.NEGATIVE_INFINITY;
+    private @Nullable RingPlace leastAt;
+    private @Nullable RingPlace mostAt;
+    private @Nullable RingPlace foreignAt;
+
+    PinFindings(Look look, Prongs prongs) {
+        this.look = look;
+        this.prongs = prongs;
+        this.layout = look.ring().layout(prongs.row());
+        this.row = layout.row();
+        this.girdle = Girdle.of(row);
+        this.inner = StoneChecks.inner(look.ring(), row);
+        measure();
+    }
+
+    private void measure() {
+        List<StoneLayout.Place[]> pairs = layout.neighbours();
+        int perLine = layout.gaps().size() / layout.lines().size();
+        for (int gap = 0; gap < layout.gaps().size(); gap++) {
+            // Where all stand alike round the whole ring, the first of each line tells.
+            boolean alike = layout.even() && layout.full() && gap % perLine > 0;
+            if (!alike) {
+                double across = prongs.perGap() == 1 ? 0 : look.ring().pinAcross(prongs, layout.even() ? 0 : gap);
+                for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
+                    pin(pin(layout.gaps().get(gap), off), pairs.get(gap));
+                }
+            }
+        }
+    }
+
+    /** Where a pin's axis comes through the girdles' level, mm. */
+    private static double[] pin(StoneLayout.Place gap, double off) {
+        double[] point = gap.centre();
+        double[] side = gap.sideways();
+        for (int k = 0; k < 3; k++) {
+            point[k] += off * side[k];
+        }
+        return point;
+    }
+
+    private void pin(double[] point, StoneLayout.Place[] own) {
+        RingPlace at = RingPlace.of(point[0], point[1], point[2], inner);
+        for (StoneLayout.Place stone : own) {
+            double reach = cover(point, stone, girdle);
+            if (reach < least) {
+                least = reach;
+                leastAt = at;
+            }
+            if (reach > most) {
+                most = reach;
+                mostAt = at;
+            }
+        }
+        for (StoneRow other : look.ring().design().stoneRows()) {
+            Girdle outline = Girdle.of(other);
+            double near = Math.max(other.widthMm(), other.aroundMm()) + prongs.diameterMm();
+            for (StoneLayout.Place stone : look.ring().layout(other.name()).places()) {
+                if (!stone.equals(own[0]) && !stone.equals(own[1]) && distance(point, stone) < near) {
+                    double cover = cover(point, stone, outline);
+                    if (cover > foreign) {
+                        foreign = cover;
+                        foreignAt = at;
+                    }
+                }
+            }
+        }
+    }
+
+    private static double distance(double[] point, StoneLayout.Place stone) {
+        double[] centre = stone.centre();
+        double x = point[0] - centre[0];
+        double y = point[1] - centre[1];
+        double z = point[2] - centre[2];
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /** How far a pin covers a girdle, seen along the stone's axis; negative if it stands beside it. */
+    private double cover(double[] point, StoneLayout.Place stone, Girdle outline) {
+        double[] centre = stone.centre();
+        double[] side = stone.sideways();
+        double[] along = stone.along();
+        double x = 0;
+        double y = 0;
+        for (int k = 0; k < 3; k++) {
+            x += (point[k] - centre[k]) * side[k];
+            y += (point[k] - centre[k]) * along[k];
+        }
+        return prongs.diameterMm() / 2 - outline.distance(x, y);
+    }
+
+    List<Finding> all() {
+        List<Finding> findings = new ArrayList<>();
+        findings.add(diameter());
+        findings.add(look.on("pin-contact", prongs.name())
+                .telling(Quantity.millimetres(Math.max(0, -least)).toString())
+                .at(leastAt)
+                .measured(least));
+        findings.add(look.on("pin-notch", prongs.name()).at(mostAt).measured(Math.max(0, most) / prongs.diameterMm()));
+        if (foreign > Double.NEGATIVE_INFINITY) {
+            findings.add(look.on("pin-clearance", prongs.name())
+                    .telling(Quantity.millimetres(Math.max(0, foreign)).toString())
+                    .at(foreignAt)
+                    .measured(-foreign));
+        }
+        if (row.cut() == StoneCut.ROUND || row.cut() == StoneCut.OVAL) {
+            double crownWidth = (100 - BrilliantProportions.REFERENCE.tablePercent())
+                    / 200
+                    * row.size().widthMm();
+            findings.add(look.on("pin-reach", prongs.name()).at(leastAt).measured(Math.max(0, least) / crownWidth));
+            findings.addAll(tips());
+        } else {
+            findings.add(Look.open("pin-reach", "the crown of this cut is not known", prongs.name()));
+            findings.add(Look.open("tip-height", "the crown of this cut is not known", prongs.name()));
+        }
+        return findings;
+    }
+
+    private Finding diameter() {
+        Limit small = look.limits().get("pin-diameter-small");
+        Limit large = look.limits().get("pin-diameter-large");
+        double stone = row.size().widthMm();
+        double share = Math.max(0, Math.min(1, (stone - SMALL_MM) / (LARGE_MM - SMALL_MM)));
+        double least = small.value().value()
+                + share * (large.value().value() - small.value().value());
+        Limit nearer = share < 0.5 ? small : large;
+        return look.on("pin-diameter", nearer.worth(least), prongs.name())
+                .telling(Quantity.millimetres(stone).toString())
+                .at(leastAt)
+                .measured(prongs.diameterMm());
+    }
+
+    /** Finished tips, or, where their height is not given, whether the pins as cast are long enough for them. */
+    private List<Finding> tips() {
+        double size = row.size().widthMm();
+        double crown = BrilliantProportions.REFERENCE.crownHeightPercent() / 100 * size;
+        double asCast = prongs.riseMm() + prongs.diameterMm() / 2;
+        double tip = prongs.setHeightMm().orElse(asCast) - row.girdleShare() * size;
+        Finding high = look.on("tip-height", look.limits().get("tip-height-least"), prongs.name())
+                .at(leastAt)
+                .exact()
+                .measured(tip / crown);
+        if (prongs.setHeightMm().isEmpty()) {
+            return List.of(high, Look.open("tip-height", CheckTexts.text("tip-height.unknown"), prongs.name()));
+        }
+        Finding low = look.on("tip-height", look.limits().get("tip-height-most"), prongs.name())
+                .at(leastAt)
+                .exact()
+                .measured(tip / crown);
+        return List.of(high, low);
+    }
+}

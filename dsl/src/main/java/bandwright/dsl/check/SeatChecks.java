@@ -1,0 +1,114 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+import bandwright.dsl.construct.PartSection;
+import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.material.StoneAngles;
+import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.model.Seats;
+import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Quantity;
+
+/**
+ * Seats against their stones, and what they leave as cast. A given bearing must be as deep as the pavilion from the girdle to where it is as wide as the
+ * hole, or the stone stands on the hole's edge, too high; without a bearing the cone follows the stone. Skins are those between neighbouring bores
+ * and from a bore to the side of the part the row is set in, at the girdle's level.
+ */
+final class SeatChecks implements Check {
+    @Override
+    public String key() {
+        return "seat-depth";
+    }
+
+    @Override
+    public List<Finding> look(Look look) {
+        List<Finding> findings = new ArrayList<>();
+        for (Seats seats : look.ring().design().seats()) {
+            StoneLayout layout = look.ring().layout(seats.row());
+            if (seats.channel().isEmpty() && seats.holeMm() > 0) {
+                if (seats.bearingMm().isPresent()) {
+                    findings.add(depth(look, seats, layout.row()));
+                }
+                findings.add(look.on("seat-width", seats.row()).measured(2 * seats.clearanceMm()));
+            }
+            if (seats.holeMm() > 0) {
+                findings.add(look.on("hole-deburr", seats.name()).measured(seats.deburrMm()));
+            }
+        }
+        for (Seats seats : look.pattern().design().seats()) {
+            if (seats.channel().isEmpty() && seats.holeMm() > 0) {
+                skins(look, seats, findings);
+            }
+        }
+        return findings;
+    }
+
+    private Finding depth(Look look, Seats seats, StoneRow row) {
+        if (row.cut() != StoneCut.ROUND && row.cut() != StoneCut.OVAL) {
+            return Look.open(
+                    key(), "whether a straight cone fits the steps of this cut is for the setter to see", seats.row());
+        }
+        double needed = StoneAngles.of(row.cut()).pavilionSlope() * (row.size().widthMm() / 2 - seats.holeMm() / 2);
+        double bearing = seats.bearingMm().orElse(needed);
+        return look.on(key(), seats.row())
+                .telling(Quantity.millimetres(Math.max(0, needed - bearing)).toString())
+                .measured(bearing / needed);
+    }
+
+    private static void skins(Look look, Seats seats, List<Finding> findings) {
+        StoneLayout layout = look.pattern().layout(seats.row());
+        StoneRow row = layout.row();
+        double inner = StoneChecks.inner(look.pattern(), row);
+        layout.gapMm()
+                .ifPresent(gap -> findings.add(look.on("bore-skin", row.name())
+                        .telling("between")
+                        .at(layout.nearestNeighbours()
+                                .map(two -> RingPlace.between(two[0], two[1], inner))
+                                .orElse(null))
+                        .measured(gap - 2 * seats.clearanceMm())));
+        PartSection part = look.pattern().section(row.part());
+        if (!part.isTurned()) {
+            findings.add(Look.open("bore-skin", "beside the bores, the part changes on its way round", row.name()));
+            return;
+        }
+        double bore = row.widthMm() / 2 + seats.clearanceMm();
+        double least = Double.POSITIVE_INFINITY;
+        StoneLayout.Place at = layout.places().get(0);
+        for (StoneLayout.Place place : layout.even() ? firsts(layout) : layout.places()) {
+            StoneLayout.Line line = place.line();
+            for (double side : new double[] {1, -1}) {
+                OptionalDouble metal = Sections.toTheEnd(
+                        List.of(part.region()),
+                        new Point(line.across(), line.girdleRadius()),
+                        side * line.axisOut(),
+                        -side * line.axisAcross());
+                // A bore that opens the side leaves no skin there; that is for the edges to say.
+                double skin = metal.orElse(0) - bore;
+                if (skin > 0 && skin < least) {
+                    least = skin;
+                    at = place;
+                }
+            }
+        }
+        if (Double.isFinite(least)) {
+            findings.add(look.on("bore-skin", row.name())
+                    .telling("beside")
+                    .at(RingPlace.of(at, inner))
+                    .measured(least));
+        }
+    }
+
+    /** The first stone of each line. */
+    static List<StoneLayout.Place> firsts(StoneLayout layout) {
+        List<StoneLayout.Place> firsts = new ArrayList<>();
+        for (int line = 0; line < layout.lines().size(); line++) {
+            firsts.add(layout.places().get(line * layout.perLine()));
+        }
+        return firsts;
+    }
+}

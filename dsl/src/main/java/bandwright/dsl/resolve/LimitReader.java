@@ -1,0 +1,59 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.resolve;
+
+import java.util.List;
+import java.util.Optional;
+
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.model.OwnLimit;
+import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.Unit;
+import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.Limit;
+import bandwright.dsl.syntax.Printer;
+
+/** Reads a limit of the user's own. */
+final class LimitReader extends Reader {
+    private final KnownLimits known;
+
+    LimitReader(Resolution design, Entry entry, KnownLimits known) {
+        super(design, entry);
+        this.known = known;
+    }
+
+    OwnLimit limit() {
+        Limit limit = (Limit) entry.statement();
+        String key = limit.name().text();
+        Optional<Unit> unit = known.unit(key);
+        if (unit.isEmpty()) {
+            unknown(limit);
+        }
+        Expression value = limit.value();
+        double number =
+                unit.isEmpty() ? Double.NaN : amount(key, value, unit.get().dimension(), Sign.NOT_NEGATIVE);
+        if (limit.because() == null) {
+            faults.add(Diagnostic.error("limit-without-reason", entry.place())
+                    .with(key)
+                    .suggestLine("limit " + key + " " + Printer.print(value) + " because \"our caster holds this\""));
+        }
+        faults.raise();
+        Unit shown = unit.orElseThrow();
+        return new OwnLimit(
+                key,
+                entry.place(),
+                new Quantity(number, shown.dimension(), shown),
+                entry.because().orElseThrow());
+    }
+
+    private void unknown(Limit limit) {
+        String key = limit.name().text();
+        List<String> near = NearNames.nearest(key, known.keys());
+        Diagnostic.Builder fault =
+                Diagnostic.error("unknown-limit", place(limit.name())).with(key);
+        faults.add(
+                near.isEmpty()
+                        ? fault.expected(String.join(", ", known.keys()))
+                        : fault.suggest(place(limit.name()), near.get(0)));
+    }
+}

@@ -1,0 +1,72 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import java.util.Objects;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static bandwright.dsl.check.Bench.band;
+import static bandwright.dsl.check.Bench.measured;
+import static bandwright.dsl.check.Bench.one;
+import static bandwright.dsl.check.Bench.verdict;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+class BandChecksTest {
+    @ParameterizedTest
+    @CsvSource({"1.19, FAILED", "1.2, CLOSE", "1.31, CLOSE", "1.33, PASSED"})
+    void a_thin_band_wears_through(double height, Verdict verdict) {
+        assertThat(verdict("wear-thickness", band(4, height))).isEqualTo(verdict);
+    }
+
+    @Test
+    void a_groove_leaves_less_to_wear() {
+        String text = band(4, 2) + "cut line from shank { width 1 mm  depth 0.9 mm  across 0.5 mm }";
+
+        Finding found = one("wear-thickness", text);
+
+        assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
+        assertThat(measured(found)).isCloseTo(1.1, within(1e-6));
+        assertThat(Objects.requireNonNull(found.place()).acrossMm()).isEqualTo(0.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "rectangle(width: 4 mm, height: 2 mm)|CAUTION",
+                "rectangle(width: 4 mm, height: 2 mm, edge: 0.3 mm)|PASSED",
+                "knife-edge(width: 4 mm, height: 3.5 mm, side: 1 mm)|CAUTION",
+                "d-shape(width: 4.6 mm, height: 1.9 mm, side: 1.25 mm)|PASSED",
+            })
+    void sharp_outer_edges_are_a_caution(String form, Verdict verdict) {
+        String text = "profile form = " + form + "\nband shank { finger ISO 57  profile form  metal silver-925 }";
+
+        assertThat(verdict("edge-angle", text)).isEqualTo(verdict);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "4.99|ISO 57|PASSED",
+                "5|ISO 57|CAUTION",
+                "5|ISO 57 allow 1/4 US|CAUTION",
+                "5|ISO 57 allow 1/2 US|PASSED",
+                "9|US 7 allow 1/2|PASSED",
+            })
+    void a_wide_band_is_made_larger(double width, String finger, Verdict verdict) {
+        assertThat(verdict("wide-band", band(width, 2).replace("ISO 57", finger)))
+                .isEqualTo(verdict);
+    }
+
+    @Test
+    void the_rival_rule_for_wide_bands_is_at_hand() {
+        Finding found = one("wide-band", band(6, 2).replace("ISO 57", "ISO 57 allow 1/4 US"));
+
+        Limit rule = Objects.requireNonNull(found.rule());
+        assertThat(rule.otherwise(Objects.requireNonNull(found.measured()))).hasSize(1);
+    }
+}

@@ -1,0 +1,49 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import java.util.Objects;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static bandwright.dsl.check.Bench.band;
+import static bandwright.dsl.check.Bench.measured;
+import static bandwright.dsl.check.Bench.one;
+import static bandwright.dsl.check.Bench.row;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+class ChannelRulesTest {
+    private static String channel(double width, String share) {
+        return band(width, 2.6) + row("around full  count 36  sink 0.5 mm")
+                + "cut slot for lights from shank { clearance 0.01 mm  channel { width " + share
+                + "  lip 0.3 mm  floor 1 mm } }";
+    }
+
+    @ParameterizedTest
+    @CsvSource({"96 %, 1", "94 %, 0", "81 %, 0", "79 %, 1"})
+    void a_channel_is_narrower_than_its_stones_and_not_too_narrow(String share, int failed) {
+        assertThat(Bench.of("channel-width", channel(5, share + "  notch 0.2 mm")).stream()
+                        .filter(Finding::failed))
+                .hasSize(failed);
+    }
+
+    @Test
+    void rival_rules_stand_beside_each_other() {
+        Finding found =
+                Bench.of("channel-width", channel(5, "90 %  notch 0.1 mm")).get(0);
+
+        assertThat(Objects.requireNonNull(found.rule()).rivals()).hasSize(3);
+    }
+
+    /** Half the band less half the slot and the notch: width / 2 - 0.675 mm - 0.1 mm. */
+    @ParameterizedTest
+    @CsvSource({"2.73, FAILED", "2.77, CLOSE", "3, PASSED"})
+    void the_wall_beside_the_notch_is_thick_enough(double width, Verdict verdict) {
+        Finding found = one("channel-wall", channel(width, "90 %  notch 0.1 mm"));
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(width / 2 - 0.775, within(1e-3));
+    }
+}

@@ -1,0 +1,52 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static bandwright.dsl.check.Bench.band;
+import static bandwright.dsl.check.Bench.measured;
+import static bandwright.dsl.check.Bench.one;
+import static bandwright.dsl.check.Bench.verdict;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+class MetalCautionsTest {
+    private static String made(String metal) {
+        return "metal own { " + metal + " }\n" + band(4, 1.5).replace("silver-925", "own");
+    }
+
+    @Test
+    void nickel_is_told() {
+        Finding found = one("nickel", made("gold 75 %  nickel 10 %  copper 15 %"));
+
+        assertThat(found.verdict()).isEqualTo(Verdict.CAUTION);
+        assertThat(measured(found)).isCloseTo(0.1, within(1e-12));
+        assertThat(verdict("nickel", made("gold 75 %  copper 25 %"))).isEqualTo(Verdict.PASSED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.011, FAILED", "0.01, PASSED"})
+    void cadmium_is_a_fault(double percent, Verdict verdict) {
+        assertThat(verdict("cadmium", made("silver " + (100 - percent) + " %  cadmium " + percent + " %")))
+                .isEqualTo(verdict);
+    }
+
+    @Test
+    void what_a_recipe_does_not_state_is_not_looked_at() {
+        for (String check : List.of("nickel", "cadmium", "lead")) {
+            assertThat(verdict(check, made("density 13.1 g/cm^3"))).as(check).isNotEqualTo(Verdict.PASSED);
+        }
+    }
+
+    @Test
+    void a_hallmark_depends_on_weight() {
+        assertThat(verdict("hallmark", band(4, 1.5))).isEqualTo(Verdict.PASSED);
+        assertThat(verdict("hallmark", band(6, 2.2))).isEqualTo(Verdict.CAUTION);
+        assertThat(verdict("hallmark", band(4, 1.5).replace("silver-925", "yellow-gold-585")))
+                .isEqualTo(Verdict.CAUTION);
+    }
+}

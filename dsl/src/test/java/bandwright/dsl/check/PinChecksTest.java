@@ -1,0 +1,97 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static bandwright.dsl.check.Bench.band;
+import static bandwright.dsl.check.Bench.measured;
+import static bandwright.dsl.check.Bench.one;
+import static bandwright.dsl.check.Bench.row;
+import static bandwright.dsl.check.Bench.verdict;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+class PinChecksTest {
+    private static String pins(String pins) {
+        return band(5, 2.2) + row("around 180 deg  spacing 0.15 mm  sink 0.25 mm")
+                + "prongs pins for lights on shank { rise 0.28 mm  " + pins + " }";
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.52, FAILED", "0.53, CLOSE", "0.6, PASSED"})
+    void pins_are_as_thick_as_their_stones_want(double diameter, Verdict verdict) {
+        assertThat(verdict("pin-diameter", pins("across 0.4 mm  diameter " + diameter + " mm")))
+                .isEqualTo(verdict);
+    }
+
+    /** Half-way between stones of 1.5 mm, 0.15 mm apart, a pin of 0.5 mm touches them at 0.565 mm across. */
+    @ParameterizedTest
+    @CsvSource({"0.57, FAILED", "0.56, CLOSE", "0.5, PASSED"})
+    void pins_touch_their_stones(double across, Verdict verdict) {
+        assertThat(verdict("pin-contact", pins("diameter 0.5 mm  across " + across + " mm")))
+                .isEqualTo(verdict);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.16, FAILED", "0.14, CLOSE", "0.12, PASSED"})
+    void the_notch_is_a_share_of_the_pin(double reach, Verdict verdict) {
+        Finding found = one(
+                "pin-notch",
+                pins("diameter 0.5 mm  reach " + reach + " mm") + "\nlimit pin-notch 30 % because \"thin pins\"");
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(found.source()).isEqualTo(Finding.OWN);
+        assertThat(measured(found)).isCloseTo(reach / 0.5, within(1e-3));
+    }
+
+    /** From girdle to table it is 0.215 x 1.5 mm = 0.3225 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.095, CAUTION", "0.1, PASSED"})
+    void pins_reach_over_the_crown(double reach, Verdict verdict) {
+        assertThat(verdict("pin-reach", pins("diameter 0.5 mm  reach " + reach + " mm")))
+                .isEqualTo(verdict);
+    }
+
+    /** Crown 0.2176 mm over a girdle of 0.045 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.19, 1", "0.2, 0", "0.217, 0", "0.225, 1"})
+    void finished_tips_are_neither_low_nor_high(double height, int failed) {
+        assertThat(
+                        Bench.of("tip-height", pins("diameter 0.55 mm  across 0.4 mm  set-height " + height + " mm"))
+                                .stream()
+                                .filter(Finding::failed))
+                .hasSize(failed);
+    }
+
+    @Test
+    void a_tip_nobody_tells_of_is_not_looked_at() {
+        assertThat(Bench.of("tip-height", pins("diameter 0.55 mm  across 0.4 mm")))
+                .extracting(Finding::verdict)
+                .containsExactly(Verdict.NOT_LOOKED_AT, Verdict.PASSED);
+    }
+
+    private static String twoLines(double across) {
+        return band(6, 2.2)
+                + row("around full  count 34  sink 0.25 mm  staggered  across " + -across + " mm, " + across + " mm")
+                + "prongs pins for lights on shank { diameter 0.5 mm  rise 0.28 mm  across 0.42 mm }";
+    }
+
+    /** A pin stands at across - 0.42 mm; the staggered stone beside it is 0.75 mm wide: they touch where 2 x across = 1.42 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.7, FAILED", "0.712, CLOSE", "0.75, PASSED"})
+    void pins_keep_out_of_other_stones_places(double across, Verdict verdict) {
+        assertThat(verdict("pin-clearance", twoLines(across))).isEqualTo(verdict);
+    }
+
+    @Test
+    void a_row_needs_something_that_holds_it() {
+        String bare = band(5, 2) + row("around full  count 30  sink 0.2 mm");
+
+        assertThat(verdict("row-held", bare)).isEqualTo(Verdict.FAILED);
+        assertThat(verdict("row-held", bare + "limit row-held 0 because \"bead set\""))
+                .isEqualTo(Verdict.PASSED);
+        assertThat(verdict("row-held", pins("diameter 0.5 mm  across 0.4 mm"))).isEqualTo(Verdict.PASSED);
+    }
+}

@@ -1,0 +1,72 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.check;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static bandwright.dsl.check.Bench.band;
+import static bandwright.dsl.check.Bench.measured;
+import static bandwright.dsl.check.Bench.row;
+import static bandwright.dsl.check.Bench.verdict;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+class SeatChecksTest {
+    private static String seats(String spacing, String seat) {
+        return band(4, 2) + row("around 180 deg  spacing " + spacing + "  sink 0.25 mm")
+                + "cut seats for lights from shank { hole 0.8 mm  " + seat + " }";
+    }
+
+    /** From the girdle to where a stone of 1.5 mm is 0.8 mm wide: 0.35 mm x tan 40.7 deg = 0.301 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.3, FAILED", "0.303, CLOSE", "0.35, PASSED"})
+    void a_bearing_is_as_deep_as_its_stone(double bearing, Verdict verdict) {
+        assertThat(verdict("seat-depth", seats("0.5 mm", "bearing " + bearing + " mm  clearance 0.01 mm")))
+                .isEqualTo(verdict);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.03, CAUTION", "0.02, PASSED"})
+    void a_wide_seat_is_a_caution(double clearance, Verdict verdict) {
+        assertThat(verdict("seat-width", seats("0.5 mm", "clearance " + clearance + " mm")))
+                .isEqualTo(verdict);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.31, FAILED", "0.325, CLOSE", "0.4, PASSED"})
+    void skins_between_bores_are_cast_or_not(double spacing, Verdict verdict) {
+        List<Finding> found = Bench.of("bore-skin", seats(spacing + " mm", "clearance 0.01 mm"));
+
+        assertThat(found).anySatisfy(finding -> {
+            assertThat(finding.verdict()).isEqualTo(verdict);
+            assertThat(measured(finding)).isCloseTo(spacing - 0.02, within(1e-6));
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2.1, FAILED", "2.15, CLOSE", "2.4, PASSED"})
+    void skins_beside_bores_are_cast_or_not(double width, Verdict verdict) {
+        String text = seats("0.6 mm", "clearance 0.01 mm").replace("width: 4.0 mm", "width: " + width + " mm");
+
+        assertThat(Bench.of("bore-skin", text)).anySatisfy(finding -> {
+            assertThat(finding.verdict()).isEqualTo(verdict);
+            assertThat(measured(finding)).isCloseTo(width / 2 - 0.76, within(1e-3));
+        });
+    }
+
+    @Test
+    void seats_made_at_the_bench_cast_no_skins() {
+        assertThat(Bench.of("bore-skin", seats("0.1 mm", "clearance 0.01 mm  made at bench")))
+                .isEmpty();
+    }
+
+    @Test
+    void the_edge_of_a_hole_at_the_finger_is_broken() {
+        assertThat(verdict("hole-deburr", seats("0.5 mm", "clearance 0.01 mm"))).isEqualTo(Verdict.CAUTION);
+        assertThat(verdict("hole-deburr", seats("0.5 mm", "clearance 0.01 mm  deburr 0.1 mm")))
+                .isEqualTo(Verdict.PASSED);
+    }
+}
