@@ -2,6 +2,7 @@
 """A long session and many short ones: memory stays level, and nothing is left behind. Takes the number of short ones."""
 import gc
 import os
+import queue
 import sys
 import tempfile
 import time
@@ -34,8 +35,11 @@ def run(client, code):
 
 
 def drain(client):
-    while client.iopub_channel.msg_ready():
-        client.get_iopub_msg(timeout=1)
+    try:
+        while True:
+            client.get_iopub_msg(timeout=0)
+    except queue.Empty:
+        pass
 
 
 def megabytes(pid):

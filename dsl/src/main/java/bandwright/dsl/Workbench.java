@@ -48,10 +48,11 @@ import bandwright.dsl.syntax.Statement;
  * }</pre>
  */
 public final class Workbench {
-    private static final int MOST_CHAPTERS = 1_000;
+    private static final int MOST_CHAPTERS = 300;
 
     private final Definitions definitions;
     private final Workshop workshop;
+    private final ParseMemory texts;
     private final List<Chapter> story;
     private final Resolution design;
     private @Nullable Ring ring;
@@ -59,7 +60,8 @@ public final class Workbench {
     private @Nullable Findings findings;
     private @Nullable Findings quickFindings;
 
-    private Workbench(Definitions definitions, Workshop workshop, List<Chapter> story) {
+    private Workbench(Definitions definitions, Workshop workshop, ParseMemory texts, List<Chapter> story) {
+        this.texts = texts;
         this.definitions = definitions;
         this.story = List.copyOf(story);
         this.workshop = workshop;
@@ -67,7 +69,7 @@ public final class Workbench {
     }
 
     public static Workbench empty() {
-        return new Workbench(Definitions.EMPTY, new Workshop(), List.of());
+        return new Workbench(Definitions.EMPTY, new Workshop(), new ParseMemory(), List.of());
     }
 
     /**
@@ -138,7 +140,7 @@ public final class Workbench {
         }
         // Nobody reads a longer story, and each chapter holds a design.
         return new Workbench(
-                changed, workshop, longer.subList(Math.max(0, longer.size() - MOST_CHAPTERS), longer.size()));
+                changed, workshop, texts, longer.subList(Math.max(0, longer.size() - MOST_CHAPTERS), longer.size()));
     }
 
     private Outcome answer(
@@ -244,10 +246,7 @@ public final class Workbench {
 
     /** What the questions of a cell hang on: a text that changes when an answer may have changed. Nothing if it asks nothing. */
     public Optional<String> fingerprintOf(SourceText cell) {
-        ParseResult parsed = RingParser.parse(cell);
-        return parsed.hasErrors()
-                ? Optional.empty()
-                : new Fingerprints(design).of(parsed.cell().statements());
+        return new Fingerprints(design).of(texts.statements(cell));
     }
 
     /** What an expression is worth in this design; the text holds nothing else. Nothing is kept of the question. */
@@ -320,7 +319,7 @@ public final class Workbench {
                     (near.isEmpty() ? unknown.expected(String.join(", ", known)) : unknown.suggest(named, near.get(0)))
                             .build());
         }
-        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop, story);
+        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop, texts, story);
         try {
             Value old = design.valueOf(name);
             Value given = next.design.valueOf(name);

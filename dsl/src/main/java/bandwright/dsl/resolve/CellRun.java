@@ -55,6 +55,8 @@ final class CellRun {
             }
         }
         cells.put(cellId, List.copyOf(own));
+        // A session without cell ids has a new cell each time: those that make nothing any more are not kept.
+        cells.values().removeIf(List::isEmpty);
         boolean failed = diagnostics.stream().anyMatch(Diagnostic::isError);
         return new Definitions.Change(
                 failed ? before : new Definitions(cells, redefinitions, before.functions()), diagnostics);

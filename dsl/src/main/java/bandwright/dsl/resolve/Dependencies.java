@@ -6,7 +6,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +38,11 @@ final class Dependencies {
     private final Map<String, Value> given;
     /** For a part, the names of the statements that change it. */
     private final Map<String, Set<String>> changes = new TreeMap<>();
+    /** What was worked out already: many questions hang on the same names. */
+    private final Map<String, Set<String>> nexts = new HashMap<>();
+
+    private final Map<String, Set<String>> closures = new HashMap<>();
+    private final Map<String, String> fingerprints = new HashMap<>();
 
     Dependencies(Definitions definitions, Map<String, Value> given) {
         this.definitions = definitions;
@@ -58,7 +65,12 @@ final class Dependencies {
 
     /** Names that a name depends on, however far away, known or not; itself only if it is in a loop. */
     Set<String> of(String name) {
-        return closure(next(name));
+        Set<String> known = closures.get(name);
+        if (known == null) {
+            known = Collections.unmodifiableSet(closure(next(name)));
+            closures.put(name, known);
+        }
+        return known;
     }
 
     /** Names that a piece of text depends on. */
@@ -80,6 +92,15 @@ final class Dependencies {
     }
 
     private Set<String> next(String name) {
+        Set<String> known = nexts.get(name);
+        if (known == null) {
+            known = nextOf(name);
+            nexts.put(name, known);
+        }
+        return known;
+    }
+
+    private Set<String> nextOf(String name) {
         if (name.equals(Name.RING)) {
             return definitions.names();
         }
@@ -97,6 +118,15 @@ final class Dependencies {
 
     /** Changes when the name's own text changes, or that of anything it depends on. */
     String fingerprint(String name) {
+        String known = fingerprints.get(name);
+        if (known == null) {
+            known = fingerprintOf(name);
+            fingerprints.put(name, known);
+        }
+        return known;
+    }
+
+    private String fingerprintOf(String name) {
         Set<String> names = new TreeSet<>(of(name));
         names.add(name);
         List<String> said = names.stream()
