@@ -22,7 +22,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 /**
  * The program, packaged and installed as a user does it. What Jupyter makes of it is asked by scripts, which are skipped where its
- * libraries are not installed (Debian: python3-jupyter-client, python3-nbclient, python3-jupyter-kernel-test).
+ * libraries are not installed (Debian: python3-jupyter-client, python3-nbclient, python3-jupyter-kernel-test, jupyter-console, jupyter-notebook, tmux, chromium).
  */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class InstalledKernelTest {
@@ -124,6 +124,39 @@ class InstalledKernelTest {
 
     @Test
     @Order(7)
+    void long_sessions_stay_level_and_short_ones_leave_nothing_behind() throws Exception {
+        needs("jupyter_client");
+        assumeTrue(Files.isDirectory(Path.of("/proc/self")), "there is no /proc to see processes in");
+        String times = System.getenv("BANDWRIGHT_LONG_TESTS") == null ? "10" : "100";
+
+        assertThat(script("endurance.py", times)).isEmpty();
+    }
+
+    @Test
+    @Order(8)
+    void the_plain_console_talks_to_it() throws Exception {
+        needs("jupyter_console");
+        program("tmux");
+
+        assertThat(script("console.py")).isEmpty();
+    }
+
+    @Test
+    @Order(9)
+    void a_notebook_runs_in_a_browser() throws Exception {
+        needs("notebook.notebookapp", "tornado");
+        program("chromium");
+        Path work = Files.createDirectories(folder.resolve("work"));
+        Path picture = folder.resolve("browser.png");
+
+        assertThat(script("browser.py", Samples.HARBOUR_LIGHT.toString(), work.toString(), picture.toString()))
+                .isEmpty();
+
+        assertThat(picture).isNotEmptyFile();
+    }
+
+    @Test
+    @Order(10)
     void it_goes_into_any_prefix_and_out_again() throws Exception {
         String prefix = folder.resolve("prefix").toString();
         Path kernel = folder.resolve("prefix/share/jupyter/kernels/bandwright");
@@ -146,6 +179,10 @@ class InstalledKernelTest {
                 Files.isExecutable(Path.of(PYTHON))
                         && run(PYTHON, "-c", imports).exitCode() == 0,
                 "Python without " + String.join(", ", modules));
+    }
+
+    private static void program(String name) {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin", name)), "there is no " + name);
     }
 
     /** What the script complains of; nothing if all is well. */
