@@ -4,12 +4,12 @@ import { BackSide, BoxGeometry, Color, Mesh, MeshBasicMaterial, PMREMGenerator, 
 
 /** Right, up, front, width, height, brightness: as in the pictures that the program draws itself. */
 const LIGHTS = [
-    [0, 6, 0.6, 5, 5, 9],
-    [-6, 2.4, 2.6, 3.2, 6, 8],
-    [6.2, 2, 1.4, 1.4, 6, 7],
-    [0.8, 3, -6, 6, 2.2, 5],
+    [0, 6, 0.6, 5, 5, 7],
+    [-6, 2.4, 2.6, 3.2, 6, 6],
+    [6.2, 2, 1.4, 1.4, 6, 6],
+    [0.8, 3, -6, 6, 2.2, 4],
     [2.2, 4, 6, 4, 1.2, 4],
-    [-2.5, -1.2, 6.5, 5, 0.7, 1.2],
+    [-2.5, -1.2, 6.5, 5, 0.7, 1.5],
 ];
 
 function plain(brightness, side) {
@@ -23,8 +23,8 @@ function plain(brightness, side) {
 /** What metal and stones mirror. */
 function environment(renderer) {
     const room = new Scene();
-    room.add(new Mesh(new SphereGeometry(12, 32, 16), plain(0.16, BackSide)));
-    const floor = new Mesh(new BoxGeometry(20, 0.1, 20), plain(0.55));
+    room.add(new Mesh(new SphereGeometry(12, 32, 16), plain(0.26, BackSide)));
+    const floor = new Mesh(new BoxGeometry(20, 0.1, 20), plain(0.7));
     floor.position.y = -5;
     room.add(floor);
     for (const [x, y, z, width, height, brightness] of LIGHTS) {

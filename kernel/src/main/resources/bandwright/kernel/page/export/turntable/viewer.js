@@ -1,6 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 // One model on the page: draws it, and does what the form beside it asks.
-import { ACESFilmicToneMapping, Box3, Raycaster, Scene, Sphere, Vector2, WebGLRenderer } from 'three';
+import { Box3, NeutralToneMapping, Raycaster, Scene, Sphere, Vector2, WebGLRenderer } from 'three';
 import { environment } from './studio.js';
 import { read } from './model.js';
 import { Cut } from './cut.js';
@@ -14,8 +14,8 @@ class Viewer {
         this.key = key;
         this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, stencil: true, preserveDrawingBuffer: true });
         this.renderer.localClippingEnabled = true;
-        this.renderer.toneMapping = ACESFilmicToneMapping;
-        this.renderer.toneMappingExposure = 0.82;
+        this.renderer.toneMapping = NeutralToneMapping;
+        this.renderer.toneMappingExposure = 0.9;
         this.scene = new Scene();
         this.scene.environment = environment(this.renderer);
         this.views = new Views(canvas, () => this.ask());
@@ -30,7 +30,7 @@ class Viewer {
         const state = this.model ? this.views.state : this.remembered();
         if (this.model) {
             this.scene.clear();
-            this.marks.all.forEach((mark) => mark.button.remove());
+            this.marks.clear();
         }
         this.model = await read(bytes, data);
         this.scene.add(this.model.ring);

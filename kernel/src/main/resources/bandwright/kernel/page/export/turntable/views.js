@@ -33,7 +33,7 @@ class Views {
     }
 
     get whole() {
-        return 1.06 * this.radius / Math.sin(Math.atan(SLOPE * Math.min(1, this.aspect)));
+        return 1.15 * this.radius / Math.sin(Math.atan(SLOPE * Math.min(1, this.aspect)));
     }
 
     get distance() {
