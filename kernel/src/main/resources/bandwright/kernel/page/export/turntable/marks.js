@@ -63,7 +63,7 @@ class Marks {
         this.lines.setAttribute('viewBox', `0 0 ${width} ${height}`);
         for (const mark of this.all) {
             const point = this.point(mark.number);
-            const away = new Vector3(point.x, point.y, 0).normalize().dot(camera.position.clone().sub(point).normalize()) < -0.1;
+            const away = new Vector3(point.x, point.y, 0).normalize().dot(camera.position.clone().sub(point).normalize()) < -0.35;
             const at = screen(point);
             const far = Math.max(1, Math.hypot(at[0] - middle[0], at[1] - middle[1]));
             const out = [(at[0] - middle[0]) / far, (at[1] - middle[1]) / far];

@@ -7,6 +7,9 @@ import { Cut } from './cut.js';
 import { Views } from './views.js';
 import { Marks } from './marks.js';
 
+/** Of a picture that is saved, pixels. */
+const WIDTH = 1600;
+
 class Viewer {
     constructor(canvas, stage, key) {
         this.canvas = canvas;
@@ -139,8 +142,10 @@ class Viewer {
         }
     }
 
-    /** The picture as it is seen, on the ground that it stands on. */
+    /** The picture as it is seen, larger, on the ground that it stands on. */
     picture() {
+        this.renderer.setPixelRatio(1);
+        this.renderer.setSize(WIDTH, Math.round(WIDTH / this.views.aspect), false);
         this.draw();
         const copy = document.createElement('canvas');
         copy.width = this.canvas.width;
@@ -149,6 +154,7 @@ class Viewer {
         pen.fillStyle = window.getComputedStyle(this.stage).backgroundColor;
         pen.fillRect(0, 0, copy.width, copy.height);
         pen.drawImage(this.canvas, 0, 0);
+        this.resize();
         return copy.toDataURL('image/png');
     }
 }
