@@ -6,5 +6,5 @@ band shank {
   metal    silver-925
 }
 
-view ring
+sheet "harbour-light.pdf"
 explain weight(shank)

@@ -7,6 +7,7 @@ import bandwright.dsl.explain.Explanation;
 import bandwright.dsl.view.Chart;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
+import bandwright.dsl.view.Turntable;
 
 /** What a statement that asks gets: data that any front end can show. */
 public sealed interface Answer {
@@ -68,6 +69,18 @@ public sealed interface Answer {
         @Override
         public String plainText() {
             return picture.alternativeText();
+        }
+    }
+
+    /**
+     * A model to turn by hand.
+     *
+     * @param picture stands in wherever it cannot be turned
+     */
+    record Viewed(Turntable turntable, Picture picture) implements Answer {
+        @Override
+        public String plainText() {
+            return turntable.summary();
         }
     }
 

@@ -21,6 +21,7 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.explain.Explainer;
+import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.offer.Offer;
 import bandwright.dsl.pattern.AllowanceReader;
@@ -58,12 +59,12 @@ import bandwright.dsl.view.ring.RingLayout;
 import bandwright.dsl.view.ring.RingPictures;
 import bandwright.dsl.view.ring.RingSection;
 import bandwright.dsl.view.ring.RingTables;
+import bandwright.dsl.view.ring.RingTurntable;
 
 /** Answers the statements of a cell that ask; those that make something have no answer. */
 final class Asking {
     /** What the language has and this program does not answer so far, in the user's words. */
     private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(
-            View.class, "the model to turn by hand",
             Export.class, "export",
             Sheet.class, "sheet");
 
@@ -104,6 +105,7 @@ final class Asking {
     static boolean asks(Statement statement) {
         return statement instanceof Show
                 || statement instanceof Require
+                || statement instanceof View
                 || Exploring.asks(statement)
                 || NOT_YET.containsKey(statement.getClass());
     }
@@ -113,6 +115,8 @@ final class Asking {
             return show(show);
         } else if (statement instanceof Require require) {
             return List.of(new Answer.Required(Requirements.judge(design, require, source)));
+        } else if (statement instanceof View view) {
+            return List.of(view(view));
         } else if (Exploring.asks(statement)) {
             return exploring.answer(statement);
         }
@@ -239,6 +243,23 @@ final class Asking {
     private Answer picture(List<Name> names, @Nullable Viewpoint viewpoint) {
         Set<String> parts = parts(names);
         return new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint)));
+    }
+
+    private Answer view(View view) {
+        Set<String> parts = parts(view.parts());
+        byte[] glb = GlbWriter.write(ring.get(), parts, design.fingerprint());
+        return new Answer.Viewed(
+                RingTurntable.of(ring.get(), parts, pointedAt(), glb),
+                RingPictures.picture(ring.get(), parts, Camera.THREE_QUARTER, "three-quarter"));
+    }
+
+    /** What is pointed at in the model; where a limit waits for a definition, nothing. */
+    private Findings pointedAt() {
+        try {
+            return findings.get();
+        } catch (Fault fault) {
+            return new Findings(List.of());
+        }
     }
 
     private String side(@Nullable Viewpoint viewpoint) {

@@ -16,6 +16,7 @@ import bandwright.dsl.syntax.Quote;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
+import bandwright.dsl.syntax.View;
 
 /** What the questions of a cell hang on, as a text that changes when an answer may have changed. */
 final class Fingerprints {
@@ -62,6 +63,9 @@ final class Fingerprints {
 
     /** Pictures have a line about failed checks below them, and checks look at the whole ring. */
     private boolean showsChecks(Statement statement) {
+        if (statement instanceof View) {
+            return true;
+        }
         if (!(statement instanceof Show show)) {
             return false;
         }

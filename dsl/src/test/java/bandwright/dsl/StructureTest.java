@@ -59,6 +59,8 @@ class StructureTest {
             .definedBy("bandwright.dsl.check..")
             .layer("view")
             .definedBy("bandwright.dsl.view..")
+            .layer("export")
+            .definedBy("bandwright.dsl.export..")
             .layer("answering")
             .definedBy(
                     "bandwright.dsl.offer..",
@@ -75,8 +77,10 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("answering")
             .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("export")
+            .mayOnlyBeAccessedByLayers("door")
             .whereLayer("view")
-            .mayOnlyBeAccessedByLayers("answering", "door")
+            .mayOnlyBeAccessedByLayers("export", "answering", "door")
             .whereLayer("check")
             .mayOnlyBeAccessedByLayers("view", "answering", "edit", "door")
             .whereLayer("measure")
@@ -84,7 +88,7 @@ class StructureTest {
             .whereLayer("pattern")
             .mayOnlyBeAccessedByLayers("measure", "check", "view", "answering", "door")
             .whereLayer("construct")
-            .mayOnlyBeAccessedByLayers("pattern", "measure", "check", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("pattern", "measure", "check", "view", "export", "answering", "door")
             .whereLayer("resolve")
             .mayOnlyBeAccessedByLayers("pattern", "measure", "check", "answering", "edit", "door")
             .whereLayer("parse")
@@ -95,7 +99,16 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("construct", "measure", "check", "view", "answering", "door")
             .whereLayer("model")
             .mayOnlyBeAccessedByLayers(
-                    "resolve", "construct", "pattern", "measure", "check", "view", "answering", "edit", "door");
+                    "resolve",
+                    "construct",
+                    "pattern",
+                    "measure",
+                    "check",
+                    "view",
+                    "export",
+                    "answering",
+                    "edit",
+                    "door");
 
     @ArchTest
     static final ArchRule answering_rooms_do_not_see_each_other = slices().matching(

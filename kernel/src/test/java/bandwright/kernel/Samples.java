@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import javax.imageio.ImageIO;
 
 import bandwright.dsl.Answer;
@@ -18,6 +19,7 @@ import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
+import bandwright.dsl.view.Turntable;
 
 /** Values for tests, as the language would give them. */
 public final class Samples {
@@ -109,6 +111,12 @@ public final class Samples {
                 + "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 4 4\"><defs><clipPath id=\"a\"><rect"
                 + " width=\"4\" height=\"4\"/></clipPath></defs><path clip-path=\"url(#a)\" d=\"M0 0L4 4\"/></svg>\n";
         return new Answer.Drawn("Section at 0 deg", svg, picture());
+    }
+
+    public static Answer.Viewed viewed() {
+        Turntable turntable = new Turntable(
+                "Harbour light", new byte[] {1, 2, 3}, "Model to turn", List.of(), Map.of(), List.of(), 4, 10);
+        return new Answer.Viewed(turntable, picture());
     }
 
     /** Writes a text into a file and gives the file. */

@@ -43,6 +43,16 @@ public record Body(PartSection section, Shape shape) {
         return shape.wallWithout(leftOut);
     }
 
+    /** How often the mesh repeats on its way round: a turn by a share of the circle carries it onto itself. 1 where nothing repeats. */
+    public int repeats() {
+        return shape.repeats;
+    }
+
+    /** Where a repeat begins, radians; no triangle lies on both sides of it. */
+    public double repeatsFrom() {
+        return shape.repeatsFrom;
+    }
+
     public boolean isClosed() {
         return shape.isClosed();
     }
@@ -63,6 +73,8 @@ public record Body(PartSection section, Shape shape) {
         private final double volumeMm3;
         private final Mesh sample;
         private final Supplier<Mesh> maker;
+        private final int repeats;
+        private final double repeatsFrom;
         private @Nullable Shape whole;
         private @Nullable Mesh mesh;
         private ThinnestWall.@Nullable Wall wall;
@@ -75,9 +87,19 @@ public record Body(PartSection section, Shape shape) {
          * @param sample triangles of which all of the body's are copies by symmetry; empty where there is no symmetry
          */
         Shape(double volumeMm3, Mesh sample, Supplier<Mesh> maker) {
+            this(volumeMm3, sample, maker, 1, 0);
+        }
+
+        /**
+         * @param repeats how often the mesh repeats on its way round
+         * @param repeatsFrom where a repeat begins, radians
+         */
+        Shape(double volumeMm3, Mesh sample, Supplier<Mesh> maker, int repeats, double repeatsFrom) {
             this.volumeMm3 = volumeMm3;
             this.sample = sample;
             this.maker = maker;
+            this.repeats = repeats;
+            this.repeatsFrom = repeatsFrom;
         }
 
         /** The same body parted by seams, which take no metal: its wall is that of the whole. */

@@ -29,6 +29,9 @@ final class BodyMaker {
     /** Facets round the ring, at least. */
     static final int FACETS = 320;
 
+    /** Of a body of revolution any number of facets repeats; these are as many as one would draw at once. */
+    private static final int FACETS_A_REPEAT = 8;
+
     private final Workshop.Recipe recipe;
     private final Revolution revolution;
     private final int endFace;
@@ -43,13 +46,19 @@ final class BodyMaker {
         double exact = recipe.section().moments().volumeAboutX();
         if (recipe.cuts().isEmpty() && recipe.additions().isEmpty()) {
             // One facet of a body of revolution tells all of it.
-            return new Body.Shape(exact, revolution.facet(FACETS), () -> revolution.ring(FACETS));
+            return new Body.Shape(
+                    exact,
+                    revolution.facet(FACETS),
+                    () -> revolution.ring(FACETS),
+                    FACETS / FACETS_A_REPEAT,
+                    StrictMath.PI / FACETS);
         }
         double flattened = revolution.volume(2 * StrictMath.PI);
         if (recipe.folds() > 0) {
             Wedge wedge = wedge();
             if (wedge.isSound()) {
-                return new Body.Shape(exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole);
+                return new Body.Shape(
+                        exact + wedge.wholeVolume() - flattened, wedge.open(), wedge::whole, recipe.folds(), 0);
             }
         }
         // No symmetry, or something that only touches a plane of it: the long way.

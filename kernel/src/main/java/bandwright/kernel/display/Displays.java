@@ -16,7 +16,8 @@ import bandwright.kernel.notebook.Output;
 /**
  * Answers and diagnostics as a cell's outputs. Each answer has plain text for consoles; a drawing has pixels beside its
  * SVG, because front ends hide SVG of notebooks they do not trust; HTML stands only for tables, because it would win over
- * a drawing. Variants have all their rows as CSV too.
+ * a drawing. Variants have all their rows as CSV too. A model to turn has its picture and, for whoever can read it, its file;
+ * scripts in an output would be taken away wherever they are not trusted, so the page that is written turns it, not the output.
  */
 public final class Displays {
     static final String PLAIN = "text/plain";
@@ -25,9 +26,12 @@ public final class Displays {
     static final String SVG = "image/svg+xml";
     static final String PNG = "image/png";
     static final String CSV = "text/csv";
+    static final String GLB = "model/gltf-binary";
 
     /** A longer file is not put into a notebook. */
     private static final int LONGEST_CSV = 1_000_000;
+
+    private static final int LONGEST_GLB = 1_000_000;
 
     private Displays() {}
 
@@ -56,6 +60,12 @@ public final class Displays {
             data.put(PNG, base64(drawn.picture()));
         } else if (answer instanceof Answer.Pictured pictured) {
             data.put(PNG, base64(pictured.picture()));
+        } else if (answer instanceof Answer.Viewed viewed) {
+            byte[] glb = viewed.turntable().glb();
+            if (glb.length <= LONGEST_GLB) {
+                data.put(GLB, Base64.getEncoder().encodeToString(glb));
+            }
+            data.put(PNG, base64(viewed.picture()));
         } else if (answer instanceof Answer.Tabled tabled) {
             data.put(HTML, tabled.table().html());
         } else if (answer instanceof Answer.Explained explained) {

@@ -31,6 +31,14 @@ class DisplaysTest {
     }
 
     @Test
+    void a_model_to_turn_has_its_file_and_a_picture_and_no_script() {
+        assertThat(Displays.display(Samples.viewed()).data())
+                .containsOnlyKeys("model/gltf-binary", "image/png", "text/plain")
+                .containsEntry("model/gltf-binary", "AQID")
+                .containsEntry("text/plain", "Model to turn");
+    }
+
+    @Test
     void a_table_has_html_and_words() {
         assertThat(Displays.display(new Answer.Tabled(Samples.table())).data())
                 .containsEntry("text/html", Samples.table().html())

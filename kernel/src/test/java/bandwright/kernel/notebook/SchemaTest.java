@@ -49,6 +49,7 @@ class SchemaTest {
                         Samples.drawn(),
                         new Answer.Pictured(Samples.picture()),
                         new Answer.Tabled(Samples.table()),
+                        Samples.viewed(),
                         new Answer.Words("", "42 mm")));
 
         Notebook executed = notebook.withResults(Map.of("cell-1", new CellResult(1, outputs)));

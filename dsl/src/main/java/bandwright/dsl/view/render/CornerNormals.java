@@ -7,7 +7,7 @@ import bandwright.dsl.geometry.solid.Mesh;
  * The normals that make facets of one curved surface look like one: at each corner of a triangle, the mean over the
  * triangles round that vertex whose own normals are near enough, each weighted by its angle there.
  */
-final class CornerNormals {
+public final class CornerNormals {
     /** Within one surface, cosine of 40 degrees: a coarse arc stays smooth, a real edge stays sharp. */
     private static final double SAME_SURFACE = 0.766;
 
@@ -17,7 +17,7 @@ final class CornerNormals {
     private CornerNormals() {}
 
     /** Writes nine numbers a triangle; with {@code flat}, every corner has the triangle's own normal. */
-    static void write(Mesh mesh, boolean flat, float[] normals, int from) {
+    public static void write(Mesh mesh, boolean flat, float[] normals, int from) {
         int[] corners = mesh.triangles();
         double[] faces = new double[corners.length];
         double[] angles = new double[corners.length];

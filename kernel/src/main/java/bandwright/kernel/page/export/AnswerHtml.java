@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.page.export;
 
+import java.util.Base64;
 import java.util.regex.Pattern;
 
 import bandwright.dsl.Answer;
@@ -25,7 +26,11 @@ final class AnswerHtml {
         }
         if (answer instanceof Answer.Pictured pictured) {
             return "<figure class=\"picture\">\n<div class=\"paper\">" + picture(pictured.picture())
-                    + "</div>\n<figcaption>" + Html.escape(caption(pictured.picture())) + "</figcaption>\n</figure>\n";
+                    + "</div>\n<figcaption>"
+                    + Html.escape(caption(pictured.picture().alternativeText())) + "</figcaption>\n</figure>\n";
+        }
+        if (answer instanceof Answer.Viewed viewed) {
+            return turntable(viewed);
         }
         if (answer instanceof Answer.Tabled tabled) {
             return TableHtml.of(tabled.table());
@@ -43,6 +48,17 @@ final class AnswerHtml {
         return "<pre class=\"said\">" + Html.escape(answer.plainText().stripTrailing()) + "</pre>\n";
     }
 
+    /** The picture; the script puts the model in its place, from what is told beside it. */
+    private static String turntable(Answer.Viewed viewed) {
+        String told = viewed.turntable().json();
+        return "<figure class=\"picture turntable\">\n<div class=\"paper\">" + picture(viewed.picture())
+                + "</div>\n<script type=\"application/json\">" + told.substring(0, told.length() - 1) + ",\"glb\":\""
+                + Base64.getEncoder().encodeToString(viewed.turntable().glb())
+                + "\"}</script>\n<figcaption>"
+                + Html.escape(caption(viewed.turntable().summary()))
+                + "</figcaption>\n</figure>\n";
+    }
+
     private static String drawing(Answer.Drawn drawn, String prefix) {
         String svg = PROLOGUE.matcher(drawn.svg()).replaceFirst("");
         String own = ID.matcher(svg).replaceAll("$1" + prefix + "$2");
@@ -51,8 +67,7 @@ final class AnswerHtml {
     }
 
     /** What is to be seen; how it looks, after the colon, is for those who do not see it. */
-    private static String caption(Picture picture) {
-        String words = picture.alternativeText();
+    private static String caption(String words) {
         int colon = words.indexOf(':');
         return colon > 0 ? words.substring(0, colon) : words;
     }

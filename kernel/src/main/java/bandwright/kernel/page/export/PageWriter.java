@@ -8,13 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
+import bandwright.dsl.Answer;
 import bandwright.kernel.notebook.CellKind;
 import bandwright.kernel.run.CellRun;
 import bandwright.kernel.run.NotebookRun;
 
 /**
  * An executed notebook as one HTML file. The file is well-formed XML too, holds its own style sheet and pictures, has no
- * script, and forbids itself to load anything. It shows what this run gave; outputs stored earlier are not trusted and not
+ * script but the one that turns models, where there are any, and forbids itself to load anything. It shows what this run gave; outputs stored earlier are not trusted and not
  * shown.
  */
 public final class PageWriter {
@@ -56,7 +57,12 @@ public final class PageWriter {
         }
     }
 
+    private static boolean turns(NotebookRun run) {
+        return run.cells().stream().flatMap(cell -> cell.answers().stream()).anyMatch(Answer.Viewed.class::isInstance);
+    }
+
     private String document(NotebookRun run, String name) {
+        boolean turns = turns(run);
         String designTitle = run.report().title();
         String fallback = designTitle == null ? name : designTitle;
         String shown = Html.escape(title.isEmpty() ? fallback : title);
@@ -65,15 +71,18 @@ public final class PageWriter {
             headings.add(new Heading(2, "numbers", "The ring in numbers"));
         }
         return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\" />\n"
-                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\" />\n"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY
+                + (turns ? "; script-src " + TurntableScript.SOURCE : "") + "\" />\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n"
                 + "<meta name=\"color-scheme\" content=\"light dark\" />\n"
-                + "<title>" + shown + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n"
+                + "<title>" + shown + "</title>\n<style>\n" + STYLE + (turns ? TurntableScript.style() : "")
+                + "</style>\n</head>\n<body>\n"
                 + "<a class=\"skip\" href=\"#sheet\">Skip to the sheet</a>\n"
                 + "<header>\n<h1>" + shown + "</h1>\n<div class=\"rule\" aria-hidden=\"true\"></div>\n</header>\n"
                 + contents() + "<main id=\"sheet\" tabindex=\"-1\">\n" + body + numbers + "</main>\n"
                 + "<footer>\n<p>Written by Bandwright from the text above; the same text gives the same page.</p>\n"
-                + "</footer>\n</body>\n</html>\n";
+                + "</footer>\n" + (turns ? "<script>" + TurntableScript.TEXT + "</script>\n" : "")
+                + "</body>\n</html>\n";
     }
 
     /** Headings of the second and third level; a single one needs no list. */

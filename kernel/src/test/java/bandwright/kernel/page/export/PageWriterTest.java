@@ -3,6 +3,7 @@ package bandwright.kernel.page.export;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,6 +72,27 @@ class PageWriterTest {
             }
         }
         assertThat(page).doesNotContain("@import").doesNotContain("url(http");
+    }
+
+    @Test
+    void a_page_with_a_model_runs_one_script_which_its_policy_names_and_stays_small() throws Exception {
+        Answer.Viewed viewed = TurntableTest.viewed(Samples.RING + "view ring\n");
+        String page = TurntableTest.page(viewed);
+        Document document = parse(page);
+
+        NodeList scripts = document.getElementsByTagName("script");
+        assertThat(scripts.getLength()).isEqualTo(2);
+        assertThat(((Element) scripts.item(0)).getAttribute("type")).isEqualTo("application/json");
+        assertThat(page)
+                .contains("; script-src " + TurntableScript.SOURCE + "\"")
+                .contains("<script>" + TurntableScript.TEXT + "</script>")
+                .contains("Permission is hereby granted, free of charge")
+                .doesNotContain("http-equiv=\"refresh\"");
+        int glb = Base64.getEncoder().encodeToString(viewed.turntable().glb()).length();
+        assertThat(TurntableScript.TEXT.length() + TurntableScript.style().length() + glb)
+                .isLessThan(1_500_000);
+        assertThat(((Element) document.getElementsByTagName("img").item(0)).getAttribute("alt"))
+                .startsWith("Picture of the ring");
     }
 
     @Test
