@@ -12,6 +12,7 @@ import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.syntax.Explain;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
+import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.syntax.Quote;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
@@ -58,6 +59,7 @@ final class Fingerprints {
             }
         }
         prints.add("asked");
+        prints.addAll(design.functionsIn(Printer.print(statement)));
         names.forEach(name -> prints.add(name + " " + design.fingerprint(name)));
     }
 

@@ -3,9 +3,11 @@ package bandwright.dsl.bench;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
@@ -45,6 +47,7 @@ public final class CastingTable {
     private final Ring finished;
     private final Ring cast;
     private final Ring stocked;
+    private final BenchParts bench;
     private final List<List<String>> rows = new ArrayList<>();
     private final Map<String, Double> charges = new LinkedHashMap<>();
 
@@ -52,6 +55,7 @@ public final class CastingTable {
         allowances = reader.allowances();
         button = reader.amount(Property.Word.BUTTON, percent(0), percent(200));
         pattern = reader.amount(Property.Word.PATTERN, density(0.5), density(3));
+        bench = new BenchParts(design);
         finished = workshop.ring(design);
         Design asCast = AsCast.of(design);
         cast = workshop.ring(asCast);
@@ -79,6 +83,11 @@ public final class CastingTable {
             row(body.name(), body.section().metal().name(), figures);
             charges.merge(body.section().metal().name(), figures[5], Double::sum);
         }
+        for (String part : bench.ownMetal()) {
+            double grams = finishedG(part);
+            sums[0] += grams;
+            row(part, finished.section(part).metal().name(), new double[] {grams, 0, 0, 0, 0, 0});
+        }
         row("all", "", sums);
         return new Table("From pattern to finished piece", columns(), rows, notes());
     }
@@ -88,12 +97,23 @@ public final class CastingTable {
         Metal metal = body.section().metal();
         double perMm3 = metal.densityGPerCm3() / 1000;
         double castG = new PartMeasures(cast, body.name()).weightG();
-        double finishedG = new PartMeasures(finished, body.name()).weightG();
+        double finishedG = finishedG(body.name());
+        for (String piece : bench.partedOff(body.name())) {
+            finishedG += finishedG(piece);
+        }
         double withStockG = body.volumeMm3() * perMm3;
-        double patternG = body.volumeMm3() * ratio(body) * patternDensity() / 1000;
+        boolean poured = bench.poured().contains(body.name());
+        double patternG = poured ? 0 : body.volumeMm3() * ratio(body) * patternDensity() / 1000;
         double charge = Casting.metalForPattern(
                 withStockG / perMm3 * patternDensity() / 1000, patternDensity(), metal.densityGPerCm3(), buttonShare());
         return new double[] {finishedG, castG - finishedG, withStockG - castG, withStockG, patternG, charge};
+    }
+
+    /** Nothing for a part that is no part any more because it was parted into pieces. */
+    private double finishedG(String part) {
+        boolean there =
+                finished.sections().stream().anyMatch(section -> section.name().equals(part));
+        return there ? new PartMeasures(finished, part).weightG() : 0;
     }
 
     private double ratio(Body body) {
@@ -164,12 +184,23 @@ public final class CastingTable {
                     percentText(allowances.out())));
         }
         notes.add(Sentences.of("casting.finishing"));
+        named(notes, "casting.poured", bench.poured());
+        named(notes, "casting.bench", bench.ownMetal());
+        Set<String> parted = new LinkedHashSet<>();
+        stocked.bodies().forEach(body -> parted.addAll(bench.partedOff(body.name())));
+        named(notes, "casting.parted", parted);
         if (charges.size() > 1) {
             List<String> each = new ArrayList<>();
             charges.forEach((metal, grams) -> each.add(Quantity.grams(grams) + " of " + metal));
             notes.add(Sentences.of("casting.charges", String.join(", ", each)));
         }
         return notes;
+    }
+
+    private static void named(List<String> notes, String key, Set<String> parts) {
+        if (!parts.isEmpty()) {
+            notes.add(Sentences.of(key, String.join(", ", parts)));
+        }
     }
 
     private static String percentText(double share) {

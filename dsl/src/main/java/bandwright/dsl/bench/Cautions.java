@@ -24,6 +24,9 @@ public final class Cautions {
     /** From this share of copper on an alloy is quenched and annealed with care; common practice, no source. */
     private static final double COPPER_RICH = 0.2;
 
+    private static final Set<String> HOT = Set.of("platinum", "palladium");
+    private static final Set<String> COOL = Set.of("gold", "silver");
+
     private final Design design;
     private final Set<Metal> metals = new LinkedHashSet<>();
     private final List<String> lines = new ArrayList<>();
@@ -90,6 +93,10 @@ public final class Cautions {
         if (soldered) {
             lines.add(Sentences.of("caution.solder"));
         }
+        if (design.grooves().stream()
+                .anyMatch(groove -> groove.joint().filter("weld"::equals).isPresent())) {
+            lines.add(Sentences.of("caution.weld"));
+        }
         if (!design.stoneRows().isEmpty()) {
             lines.add(Sentences.of("caution.stones"));
         }
@@ -108,12 +115,19 @@ public final class Cautions {
         for (String part : groove.from()) {
             Metal metal = design.metal(part);
             Double solidus = metal.solidusC();
-            if (liquidus == null || solidus == null) {
+            if (meltsHotter(keep.metal(), metal)) {
+                lines.add(Sentences.of("caution.pour-hotter", keep.metal().name(), metal.name()));
+            } else if (liquidus == null || solidus == null) {
                 lines.add(Sentences.of("caution.pour-unknown", keep.metal().name(), metal.name()));
             } else if (liquidus >= solidus) {
                 lines.add(Sentences.of("caution.pour", keep.metal().name(), metal.name()));
             }
         }
+    }
+
+    /** Platinum and palladium melt above 1500 degrees C, gold and silver alloys below 1100: from memory. */
+    private static boolean meltsHotter(Metal poured, Metal standing) {
+        return HOT.contains(poured.family()) && COOL.contains(standing.family());
     }
 
     private void assay() {

@@ -35,17 +35,25 @@ public final class Steps {
     private final Ring finished;
     private final Ring cast;
     private final Ring grooved;
+    private final BenchParts bench;
+    private final Design asCast;
     private final List<Step> steps = new ArrayList<>();
 
     private Steps(Design design, Workshop workshop) {
         this.design = design;
+        this.bench = new BenchParts(design);
+        this.asCast = AsCast.of(design);
         this.finished = workshop.ring(design);
-        this.cast = workshop.ring(AsCast.of(design));
+        this.cast = workshop.ring(asCast);
         this.grooved = workshop.ring(new WithoutBenchSeats(design));
         patterns();
         cast();
-        benchGrooves();
+        List<Groove> atBench = design.grooves().stream().filter(Groove::atBench).toList();
+        benchGrooves(
+                atBench.stream().filter(groove -> !isLater(groove)).toList(),
+                atBench.stream().noneMatch(this::isLater));
         design.grooves().forEach(this::letIn);
+        benchGrooves(atBench.stream().filter(this::isLater).toList(), true);
         steps.add(Step.of("step.true"));
         benchSeats();
         if (!design.stoneRows().isEmpty()) {
@@ -88,7 +96,8 @@ public final class Steps {
     }
 
     private void patterns() {
-        List<String> parts = cast.bodies().stream().map(Body::name).toList();
+        List<String> parts =
+                cast.bodies().stream().map(Body::name).filter(bench::isCast).toList();
         steps.add(Step.of("step.pattern", list(parts)));
         boolean plain = design.grooves().isEmpty()
                 && design.stoneRows().isEmpty()
@@ -143,21 +152,33 @@ public final class Steps {
                 .collect(Collectors.joining(" and "));
     }
 
-    private void benchGrooves() {
-        List<Groove> grooves = design.grooves().stream().filter(Groove::atBench).toList();
+    /** Whether a groove is cut from metal that must be in its place first: kept metal of another groove. */
+    private boolean isLater(Groove groove) {
+        return design.grooves().stream()
+                .filter(other -> !other.equals(groove))
+                .flatMap(other -> other.keep().stream())
+                .anyMatch(keep -> groove.from().contains(keep.part()));
+    }
+
+    /** @param last whether no further groove is made: what all of them take is told once, for they may share metal */
+    private void benchGrooves(List<Groove> grooves, boolean last) {
         if (grooves.isEmpty()) {
             return;
         }
         // Metal that a groove keeps in another metal is a piece of its own, not what is left of the cut one.
-        Set<String> kept = grooves.stream()
-                .flatMap(groove -> groove.keep().stream())
-                .map(Groove.Keep::part)
-                .collect(Collectors.toSet());
+        Set<String> kept = bench.ownMetal();
         String names = list(grooves.stream().map(Groove::name).toList());
-        steps.add(Step.of("step.groove", names).taking(weight(cast, Set.of()) - weight(grooved, kept)));
-        for (String part : kept) {
-            Body body = grooved.body(part);
-            steps.add(Step.of("step.make", part, body.section().metal().name(), grams(weight(body))));
+        Step cut = Step.of("step.groove", names);
+        steps.add(last ? cut.taking(weight(cast, Set.of()) - weight(grooved, kept)) : cut);
+        for (Groove groove : grooves) {
+            List<String> parted = BenchParts.parted(groove);
+            if (!parted.isEmpty()) {
+                steps.add(Step.of("step.part", list(parted)));
+            }
+            groove.keep().map(Groove.Keep::part).ifPresent(part -> {
+                Body body = grooved.body(part);
+                steps.add(Step.of("step.make", part, body.section().metal().name(), grams(weight(body))));
+            });
         }
     }
 
@@ -183,9 +204,13 @@ public final class Steps {
     }
 
     private void benchSeats() {
-        List<Seats> atBench = design.seats().stream().filter(Seats::atBench).toList();
+        // Seats in metal that only the bench makes, or parts, are not cast, whatever is said of them.
+        List<String> castSeats = asCast.seats().stream().map(Seats::name).toList();
+        List<Seats> atBench = design.seats().stream()
+                .filter(seats -> !castSeats.contains(seats.name()))
+                .toList();
         for (Seats seats : design.seats()) {
-            if (!seats.atBench()) {
+            if (castSeats.contains(seats.name())) {
                 steps.add(Step.of("step.seats.cast", seats.row()));
             }
         }

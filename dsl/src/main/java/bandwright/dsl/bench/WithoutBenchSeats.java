@@ -11,12 +11,17 @@ import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.pattern.AsCast;
 
 /** A design with all grooves cut, but not yet the seats that the bench drills. */
 record WithoutBenchSeats(Design whole) implements Design {
+    /** Those that are cast: seats in metal that the bench makes are not, whatever is said of them. */
     @Override
     public List<Seats> seats() {
-        return whole.seats().stream().filter(seats -> !seats.atBench()).toList();
+        List<String> cast = AsCast.of(whole).seats().stream().map(Seats::name).toList();
+        return whole.seats().stream()
+                .filter(seats -> cast.contains(seats.name()))
+                .toList();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import bandwright.dsl.construct.SurfaceLine;
 import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
@@ -28,6 +29,9 @@ import bandwright.dsl.quantity.SizeSystem;
  * inside. What is cut and set stays where it is: grooves are deeper and stones lie lower by the stock above them.
  */
 public final class WithStock implements Design {
+    /** A groove whose edge comes as near as this to the band's is open to the side, mm. */
+    private static final double OPEN_MM = 1e-6;
+
     private final Design design;
     private final double outsideMm;
     private final double insideMm;
@@ -100,16 +104,22 @@ public final class WithStock implements Design {
     }
 
     private Groove deeper(Groove groove) {
-        double stock = groove.inside() ? insideMm : outsideMm;
+        // A groove that is open to a side goes through what is left there, too: no fin stands before it.
+        double low = groove.acrossMm() - groove.widthMm() / 2;
+        double high = groove.acrossMm() + groove.widthMm() / 2;
+        Bounds band = bandBounds();
+        double wider = groove.floor().isPresent() ? 0 : outsideMm;
+        double from = low <= band.minX() + OPEN_MM ? low - wider : low;
+        double to = high >= band.maxX() - OPEN_MM ? high + wider : high;
         return new Groove(
                 groove.name(),
                 groove.place(),
                 groove.from(),
-                groove.acrossMm(),
-                groove.widthMm(),
+                (from + to) / 2,
+                to - from,
                 groove.floor(),
                 groove.depthMm().isPresent()
-                        ? OptionalDouble.of(groove.depthMm().getAsDouble() + stock)
+                        ? OptionalDouble.of(groove.depthMm().getAsDouble() + risen(groove, (from + to) / 2))
                         : groove.depthMm(),
                 groove.around(),
                 groove.roundEnds(),
@@ -119,6 +129,41 @@ public final class WithStock implements Design {
                 groove.letIn(),
                 groove.joint(),
                 groove.leaving());
+    }
+
+    private Bounds bandBounds() {
+        Bounds bounds = Bounds.NONE;
+        for (Band band : design.bands()) {
+            for (Band.Station station : band.stations()) {
+                bounds = bounds.with(station.section().outline().bounds());
+            }
+        }
+        return bounds;
+    }
+
+    /**
+     * How much further it is to a groove's floor, from where its depth is measured: on a slope the surface has risen by more than
+     * the stock. Measured on the first band it can be; where the profiles do not reach, the stock itself.
+     */
+    private double risen(Groove groove, double across) {
+        double stock = groove.inside() ? insideMm : outsideMm;
+        for (Band band : design.bands()) {
+            Section section = band.stations().get(0).section();
+            Optional<Double> before = height(section, groove.acrossMm(), groove.inside());
+            Optional<Double> after = height(grown(section), across, groove.inside());
+            if (before.isPresent() && after.isPresent()) {
+                // The grown outline counts its heights from the smaller bore.
+                double rise = after.get() - insideMm - before.get();
+                return groove.inside() ? -rise : rise;
+            }
+        }
+        return stock;
+    }
+
+    private static Optional<Double> height(Section section, double across, boolean inside) {
+        Optional<SurfaceLine> line =
+                inside ? SurfaceLine.inner(section.outline(), across) : SurfaceLine.outer(section.outline(), across);
+        return line.map(SurfaceLine::height);
     }
 
     @Override

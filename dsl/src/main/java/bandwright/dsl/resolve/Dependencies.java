@@ -143,7 +143,8 @@ final class Dependencies {
         entries.forEach(entry -> names.addAll(of(entry.statement())));
         Stream<String> said = Stream.concat(
                 entries.stream().map(Entry::text), names.stream().map(name -> name + " " + fingerprint(name)));
-        return hash(Stream.concat(said, given(names::contains)));
+        Stream<String> called = functions(entries.stream().map(Entry::text).toList());
+        return hash(Stream.concat(Stream.concat(said, called), given(names::contains)));
     }
 
     /** Of all that makes the ring, title included; what is required, limited, measured or optional does not change a ring. */
@@ -159,7 +160,7 @@ final class Dependencies {
     }
 
     /** The functions of other languages that some texts may call. */
-    private Stream<String> functions(List<String> texts) {
+    Stream<String> functions(List<String> texts) {
         return definitions.functions().values().stream()
                 .filter(function -> texts.stream().anyMatch(text -> text.contains(function.name() + "(")))
                 .map(function -> function.name() + " of version " + function.version());

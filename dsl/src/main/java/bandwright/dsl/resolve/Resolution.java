@@ -155,6 +155,11 @@ public final class Resolution implements Design, Scope {
         return dependencies.of(name);
     }
 
+    /** The functions of other languages that a text may call, each with its version. */
+    public List<String> functionsIn(String text) {
+        return dependencies.functions(List.of(text)).toList();
+    }
+
     /** Names that an expression or a statement depends on. */
     public Set<String> dependencies(Node node) {
         return dependencies.of(node);

@@ -4,8 +4,10 @@ package bandwright.dsl.pattern;
 import org.junit.jupiter.api.Test;
 
 import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.SurfaceLine;
 import bandwright.dsl.construct.TextRing;
 import bandwright.dsl.construct.Workshop;
+import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshMeasures;
 
@@ -57,6 +59,33 @@ class PatternTest {
                 .isCloseTo(finished.bounds("stripe").maxY() + 0.1, within(1e-9));
         stocked.bodies()
                 .forEach(body -> assertThat(body.isClosed()).as(body.name()).isTrue());
+    }
+
+    @Test
+    void a_groove_on_a_slope_keeps_its_floor_under_stock() {
+        Ring finished = TextRing.of("""
+                profile dome = d-shape(width: 5 mm, height: 2 mm, side: 0.8 mm)
+                band shank { finger DE 18  profile dome  metal silver-925 }
+                cut furrow from shank { width 0.6 mm  depth 0.7 mm  across 1.4 mm }
+                """);
+        Ring stocked = stocked(finished);
+
+        assertThat(height(stocked, 1.4)).isCloseTo(height(finished, 1.4), within(1e-9));
+    }
+
+    @Test
+    void a_groove_open_to_the_side_leaves_no_fin_of_stock() {
+        Ring stocked = stocked(TextRing.of(FLAT + "cut edge from shank { width 1 mm  depth 0.8 mm  across 1.5 mm }"));
+
+        // The larger band less a groove that now is 0.1 mm wider and deeper.
+        double band = StrictMath.PI * (10.9 * 10.9 - 8.95 * 8.95) * 4.2;
+        double groove = StrictMath.PI * (10.9 * 10.9 - 10 * 10) * 1.1;
+        assertThat(stocked.body("shank").volumeMm3()).isCloseTo(band - groove, within(1e-6));
+    }
+
+    private static double height(Ring ring, double across) {
+        Outline outline = ring.section("shank").region().pieces().get(0).outer();
+        return SurfaceLine.outer(outline, across).orElseThrow().height();
     }
 
     @Test

@@ -12,6 +12,7 @@ import bandwright.design.Shown;
 import bandwright.design.Size;
 import bandwright.design.Value;
 import bandwright.design.Variant;
+import bandwright.design.host.Hosts;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.Worked;
@@ -36,6 +37,8 @@ abstract sealed class AskedDesign implements Variant permits CellDesign, Variant
     abstract Workbench workbench();
 
     final <T> T work(Function<Workbench, T> work) {
+        // A variant that a cell has kept must not be asked either: the one who works for both would wait for itself.
+        Hosts.refuseFunctions();
         Workbench present = workbench();
         return hand.call(() -> work.apply(present));
     }

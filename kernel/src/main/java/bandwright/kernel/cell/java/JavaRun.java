@@ -59,7 +59,7 @@ final class JavaRun implements Host {
             shell.control().loader().clearFrom(loadedBefore);
             return failed(OutOfMemory.told(text.line(line)));
         } finally {
-            Hosts.put(null);
+            Hosts.remove(this);
         }
     }
 

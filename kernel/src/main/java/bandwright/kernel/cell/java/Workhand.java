@@ -3,8 +3,10 @@ package bandwright.kernel.cell.java;
 
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 import org.jspecify.annotations.Nullable;
@@ -17,12 +19,18 @@ import bandwright.design.host.Stopped;
  * long piece of geometry when it is to stop. The thread is then given up; what it works on touches nothing.
  */
 final class Workhand {
+    /** A thread with nothing to do goes: variants are kept for long. */
+    private static final int IDLE_SECONDS = 2;
+
     private @Nullable ExecutorService thread;
 
     synchronized <T> T call(Supplier<T> work) {
         ExecutorService present = thread;
         if (present == null) {
-            present = Executors.newSingleThreadExecutor(Workhand::daemon);
+            ThreadPoolExecutor one = new ThreadPoolExecutor(
+                    1, 1, IDLE_SECONDS, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), Workhand::daemon);
+            one.allowCoreThreadTimeOut(true);
+            present = one;
             thread = present;
         }
         Future<T> future = present.submit(work::get);

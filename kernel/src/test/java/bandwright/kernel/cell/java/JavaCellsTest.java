@@ -248,6 +248,10 @@ class JavaCellsTest {
         assertThat(notebook.workbench().fingerprintOf(new SourceText("", "show room")))
                 .isNotEqualTo(before);
         assertThat(notebook.run("between-two(a, a)").told()).contains("unknown-function");
+        var asked = notebook.workbench().fingerprintOf(new SourceText("", "tip-room(3 mm)"));
+        notebook.run("functions", "java\ndesign.function(\"tip-room\", width -> width.times(0.6));");
+        assertThat(notebook.workbench().fingerprintOf(new SourceText("", "tip-room(3 mm)")))
+                .isNotEqualTo(asked);
         assertThat(notebook.run("functions", "java").told()).contains("unknown-function");
         notebook.run("user", "");
         notebook.run("functions", "java");
@@ -258,12 +262,15 @@ class JavaCellsTest {
         notebook.run("functions", """
                 java
                 design.function("shy", x -> design.get("a"));
+                var wider = design.with("a", mm(5));
+                design.function("sly", x -> wider.get("a"));
                 design.function("broken", x -> { throw new IllegalStateException("on purpose"); });
                 design.function("adding", x -> x.plus(g(1)));
                 """);
 
         assertThat(notebook.run("broken(a)").told()).contains("broken of a cell in Java gave no value", "on purpose");
         assertThat(notebook.run("shy(a)").told()).contains("it cannot ask the design");
+        assertThat(notebook.run("sly(a)").told()).contains("it cannot ask the design");
         assertThat(notebook.run("adding(a)").told()).contains("a length and a weight cannot be added");
         assertThat(notebook.run("adding(US 7)").told()).contains("a finger size");
         assertThat(notebook.run("adding()").told()).contains("wrong-arguments");

@@ -1,0 +1,73 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.dsl.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import bandwright.dsl.model.Design;
+import bandwright.dsl.model.Groove;
+import bandwright.dsl.pattern.AsCast;
+
+/** Which parts come from the caster, and which the bench makes: parted off what was cast, or of metal of their own. */
+final class BenchParts {
+    private final Design design;
+    private final Set<String> cast;
+
+    BenchParts(Design design) {
+        this.design = design;
+        this.cast = new LinkedHashSet<>(AsCast.of(design).parts());
+        cast.removeAll(poured());
+    }
+
+    /** Kept parts that are poured into their place: they have no pattern. */
+    Set<String> poured() {
+        Set<String> poured = new LinkedHashSet<>();
+        for (Groove groove : design.grooves()) {
+            if (groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+                groove.keep().ifPresent(keep -> poured.add(keep.part()));
+            }
+        }
+        return poured;
+    }
+
+    /** Whether a part has a pattern. */
+    boolean isCast(String part) {
+        return cast.contains(part);
+    }
+
+    /** Kept parts that only the bench makes, of metal of their own. */
+    Set<String> ownMetal() {
+        Set<String> own = new LinkedHashSet<>();
+        for (Groove groove : design.grooves()) {
+            if (groove.atBench()) {
+                groove.keep().ifPresent(keep -> own.add(keep.part()));
+            }
+        }
+        return own;
+    }
+
+    /** The collars and pieces that one groove parts off, whoever makes it. */
+    static List<String> parted(Groove groove) {
+        List<String> parted = new ArrayList<>(groove.leaving());
+        if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
+            parted.add(from.collar());
+        }
+        return parted;
+    }
+
+    /** What the bench parts off a part, and off that in turn; the part itself not among it. */
+    Set<String> partedOff(String part) {
+        Set<String> parted = new LinkedHashSet<>();
+        for (Groove groove : design.grooves()) {
+            boolean ours =
+                    groove.from().contains(part) || groove.from().stream().anyMatch(parted::contains);
+            if (groove.atBench() && ours) {
+                parted.addAll(parted(groove));
+            }
+        }
+        parted.remove(part);
+        return parted;
+    }
+}
