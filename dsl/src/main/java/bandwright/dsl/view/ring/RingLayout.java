@@ -107,7 +107,9 @@ public final class RingLayout {
         Metal metal = band.metal();
         grounds.add(new Layout.Ground(band.name(), metal.name(), metal.picture(), false, outline));
         for (Groove groove : ring.design().grooves()) {
-            if (groove.inside() || !groove.from().contains(band.name())) {
+            // Of one band, all its parts are seen; of several, what is cut from another is not under this row.
+            boolean ours = ring.design().bands().size() == 1 || groove.from().contains(band.name());
+            if (groove.inside() || !ours) {
                 continue;
             }
             String name = groove.keep().map(Groove.Keep::part).orElse(groove.name());
