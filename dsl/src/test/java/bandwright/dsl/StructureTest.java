@@ -63,6 +63,8 @@ class StructureTest {
                     "bandwright.dsl.bench..",
                     "bandwright.dsl.explain..",
                     "bandwright.dsl.explore..")
+            .layer("export")
+            .definedBy("bandwright.dsl.export..")
             .layer("edit")
             .definedBy("bandwright.dsl.edit..")
             .layer("door")
@@ -71,16 +73,18 @@ class StructureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("edit")
             .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("export")
+            .mayOnlyBeAccessedByLayers("door")
             .whereLayer("answering")
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("view")
-            .mayOnlyBeAccessedByLayers("answering", "door")
+            .mayOnlyBeAccessedByLayers("answering", "export", "door")
             .whereLayer("measure")
             .mayOnlyBeAccessedByLayers("view", "answering", "door")
             .whereLayer("pattern")
             .mayOnlyBeAccessedByLayers("measure", "view", "answering", "door")
             .whereLayer("construct")
-            .mayOnlyBeAccessedByLayers("pattern", "measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("pattern", "measure", "view", "answering", "export", "door")
             .whereLayer("resolve")
             .mayOnlyBeAccessedByLayers("pattern", "measure", "answering", "edit", "door")
             .whereLayer("parse")
@@ -88,7 +92,7 @@ class StructureTest {
             .whereLayer("syntax")
             .mayOnlyBeAccessedByLayers("parse", "resolve", "pattern", "answering", "door")
             .whereLayer("operation")
-            .mayOnlyBeAccessedByLayers("construct", "measure", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("construct", "measure", "view", "answering", "export", "door")
             .whereLayer("model")
             .mayOnlyBeAccessedByLayers(
                     "resolve", "construct", "pattern", "measure", "view", "answering", "edit", "door");
