@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -19,6 +20,8 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.explain.Explainer;
+import bandwright.dsl.export.Content;
+import bandwright.dsl.export.Plans;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.offer.Offer;
 import bandwright.dsl.pattern.AllowanceReader;
@@ -31,8 +34,10 @@ import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
+import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.Explain;
 import bandwright.dsl.syntax.Export;
+import bandwright.dsl.syntax.ExportProperty;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Printer;
@@ -48,6 +53,7 @@ import bandwright.dsl.view.Table;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.LayoutDrawing;
+import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
 import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.render.Camera;
@@ -61,7 +67,6 @@ final class Asking {
     /** What the language has and this program does not answer so far, in the user's words. */
     private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(
             View.class, "the model to turn by hand",
-            Export.class, "export",
             Sheet.class, "sheet");
 
     /** Millimetres of paper for one of the ring. */
@@ -89,6 +94,7 @@ final class Asking {
     static boolean asks(Statement statement) {
         return statement instanceof Show
                 || statement instanceof Require
+                || statement instanceof Export
                 || Exploring.asks(statement)
                 || NOT_YET.containsKey(statement.getClass());
     }
@@ -107,6 +113,9 @@ final class Asking {
         if (statement instanceof Quote quote) {
             return List.of(new Answer.Tabled(Offer.of(quote, design, workshop, source)));
         }
+        if (statement instanceof Export export) {
+            return List.of(new Exporting(source, new ContentMaker()).answer(export));
+        }
         String missing = NOT_YET.get(statement.getClass());
         if (missing != null) {
             throw notYet(missing, statement.span());
@@ -123,8 +132,7 @@ final class Asking {
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights(weights, show);
         } else if (subject instanceof ShowSubject.Casting casting) {
-            AllowanceReader said = new AllowanceReader(design, source, casting.block());
-            return tabled(CastingTable.of(whole(show).design(), workshop, said));
+            return tabled(casting(casting.block(), show.span()));
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
@@ -132,6 +140,41 @@ final class Asking {
         }
         ShowSubject.Layout layout = (ShowSubject.Layout) subject;
         return List.of(layout(design.rowNamed(layout.row(), source)));
+    }
+
+    private Table casting(@Nullable Block<ExportProperty> block, Span asked) {
+        return CastingTable.of(whole(asked).design(), workshop, new AllowanceReader(design, source, block));
+    }
+
+    /** What files hold, from the same things that answers are made of. */
+    private final class ContentMaker implements Exporting.Maker {
+        @Override
+        public Content.Model model(@Nullable Block<ExportProperty> block, Span asked) {
+            return new ModelContent(design, workshop, source, block).of(whole(asked));
+        }
+
+        @Override
+        public Content.Plan plan(ShowSubject subject, Span asked) {
+            whole(asked);
+            return subject instanceof ShowSubject.Layout layout
+                    ? Plans.of(RingLayout.of(ring.get(), design.rowNamed(layout.row(), source)), design.fingerprint())
+                    : Plans.of(cut((ShowSubject.Section) subject), design.fingerprint());
+        }
+
+        @Override
+        public Optional<Content.Rows> rows(Statement question, @Nullable Block<ExportProperty> block) {
+            if (question instanceof Show show && show.subject() instanceof ShowSubject.Casting) {
+                return Optional.of(new Content.Rows(casting(block, show.span())));
+            }
+            for (Answer answer : answer(question)) {
+                if (answer instanceof Answer.Tabled tabled) {
+                    return Optional.of(new Content.Rows(tabled.table()));
+                } else if (answer instanceof Answer.Varied varied) {
+                    return Optional.of(new Content.Rows(varied.table()));
+                }
+            }
+            return Optional.empty();
+        }
     }
 
     private Answer layout(String row) {
@@ -236,9 +279,12 @@ final class Asking {
     }
 
     private Answer section(ShowSubject.Section section) {
+        return drawn(SectionDrawing.of(cut(section), SECTION_SCALE));
+    }
+
+    private Section cut(ShowSubject.Section section) {
         Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
-        Drawing drawing = SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
-        return drawn(drawing);
+        return RingSection.of(ring.get(), parts, degrees(section.at()));
     }
 
     private double degrees(@Nullable Expression angle) {
@@ -257,7 +303,11 @@ final class Asking {
 
     /** The ring, if there is one to be looked at; otherwise a note that the question waits for it. */
     private Ring whole(Show show) {
-        allParts(show.span());
+        return whole(show.span());
+    }
+
+    private Ring whole(Span asked) {
+        allParts(asked);
         return ring.get();
     }
 
