@@ -13,7 +13,8 @@ public final class DxfReading {
     /** A kind, its layer, and its groups in order. */
     public record Entity(String kind, String layer, Map<Integer, List<String>> groups) {
         double number(int code) {
-            return Double.parseDouble(groups.get(code).get(0));
+            return Double.parseDouble(
+                    groups.getOrDefault(code, List.of("nothing")).get(0));
         }
     }
 
