@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -162,18 +161,18 @@ final class Asking {
         }
 
         @Override
-        public Optional<Content.Rows> rows(Statement question, @Nullable Block<ExportProperty> block) {
+        public Content.Rows rows(Statement question, @Nullable Block<ExportProperty> block) {
             if (question instanceof Show show && show.subject() instanceof ShowSubject.Casting) {
-                return Optional.of(new Content.Rows(casting(block, show.span())));
+                return new Content.Rows(casting(block, show.span()));
             }
             for (Answer answer : answer(question)) {
                 if (answer instanceof Answer.Tabled tabled) {
-                    return Optional.of(new Content.Rows(tabled.table()));
+                    return new Content.Rows(tabled.table());
                 } else if (answer instanceof Answer.Varied varied) {
-                    return Optional.of(new Content.Rows(varied.table()));
+                    return new Content.Rows(varied.table());
                 }
             }
-            return Optional.empty();
+            throw new IllegalStateException("a question without a table: " + question);
         }
     }
 

