@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
@@ -28,6 +30,11 @@ public final class Plans {
 
     /** Capitals of dimensions and numbers, mm: as large as fits among the lines of a band. */
     private static final double TEXT_MM = 0.25;
+
+    /** A polygon of as many corners, all on one circle, stands for it. */
+    private static final int ROUND_FROM = 24;
+
+    private static final double SAME_MM = 1e-9;
 
     private Plans() {}
 
@@ -61,14 +68,14 @@ public final class Plans {
         layers.add(closed(
                 "stones",
                 STONE,
-                layout.stones().stream().map(Layout.Stone::girdle).toList()));
+                layout.stones().stream().map(stone -> circle(stone.girdle())).toList()));
         layers.add(notes(
                 "stone numbers",
                 STONE,
                 layout.stones().stream()
                         .map(stone -> new PlanLayer.Note(stone.centre(), TEXT_MM, Integer.toString(stone.number())))
                         .toList()));
-        layers.add(closed("pins", PIN, layout.pins()));
+        layers.add(closed("pins", PIN, layout.pins().stream().map(Plans::circle).toList()));
         if (layout.fromMm() <= 0 && layout.toMm() >= 0) {
             layers.add(lines("start", START, List.of(List.of(new Point(0, box.minY()), new Point(0, box.maxY())))));
         }
@@ -108,6 +115,22 @@ public final class Plans {
         return region.pieces().stream()
                 .flatMap(piece -> piece.outlines().stream())
                 .toList();
+    }
+
+    /** The circle that a drawing has as a polygon of many corners; anything else as it is. */
+    private static Outline circle(Outline drawn) {
+        List<Curve> sides = drawn.curves();
+        if (sides.size() < ROUND_FROM) {
+            return drawn;
+        }
+        Point first = sides.get(0).start();
+        Point across = sides.get(sides.size() / 2).start();
+        Point centre = new Point((first.x() + across.x()) / 2, (first.y() + across.y()) / 2);
+        double radius = centre.distanceTo(first);
+        boolean round = sides.stream().allMatch(side -> Math.abs(centre.distanceTo(side.start()) - radius) < SAME_MM);
+        return round
+                ? new Outline(List.of(Arc.around(centre, first, across, true), Arc.around(centre, across, first, true)))
+                : drawn;
     }
 
     private static PlanLayer closed(String name, int colour, List<Outline> outlines) {

@@ -6,7 +6,6 @@ import java.util.List;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
-import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
@@ -181,12 +180,6 @@ public final class RingLayout {
     }
 
     private static Outline ellipse(double along, double across) {
-        if (along == across) {
-            Point right = new Point(along, 0);
-            Point left = new Point(-along, 0);
-            Point centre = new Point(0, 0);
-            return new Outline(List.of(Arc.around(centre, right, left, true), Arc.around(centre, left, right, true)));
-        }
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < CIRCLE; i++) {
             double turn = TURN * i / CIRCLE;
