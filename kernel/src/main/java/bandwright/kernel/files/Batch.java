@@ -100,21 +100,24 @@ final class Batch implements AutoCloseable {
     @Override
     public void close() {
         while (!kept && !put.isEmpty()) {
-            Path target = put.pop();
-            Path saved = old.remove(target);
-            try {
-                if (saved == null) {
-                    Files.deleteIfExists(target);
-                } else {
-                    move(saved, target);
-                }
-            } catch (IOException leftBehind) {
-                // The trouble that matters is told already.
-                continue;
-            }
+            takeBack(put.pop());
         }
         staged.values().forEach(Batch::forget);
         old.values().forEach(Batch::forget);
+    }
+
+    private void takeBack(Path target) {
+        Path saved = old.remove(target);
+        try {
+            if (saved == null) {
+                Files.deleteIfExists(target);
+            } else {
+                move(saved, target);
+            }
+        } catch (IOException leftBehind) {
+            // The trouble that matters is told already.
+            return;
+        }
     }
 
     private static void forget(Path helper) {
