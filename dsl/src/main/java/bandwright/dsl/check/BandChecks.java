@@ -65,7 +65,7 @@ final class BandChecks implements Check {
                 .filter(groove -> parts.stream().anyMatch(part -> groove.from().contains(part.name())))
                 .toList();
         if (parts.stream().allMatch(PartSection::isTurned)) {
-            Optional<ThinPlace> thin = ThinPlace.of(parts);
+            Optional<ThinPlace> thin = ThinPlace.of(parts, look.ring().design().grooves());
             if (thin.isPresent()) {
                 least = thin.get().thickness();
                 across = thin.get().across();

@@ -7,8 +7,8 @@ import java.util.List;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Bounds;
-import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.measure.RowMeasures;
+import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 
@@ -87,9 +87,12 @@ final class EdgeChecks implements Check {
         Bounds metal = metal(look, part, place);
         double left = Math.min(metal.maxX() - across, across - metal.minX());
         if (part.isTurned()) {
-            Heights heights = new Heights(List.of(part));
+            Heights heights = new Heights(look.ring().sections().stream()
+                    .filter(each -> each.band().equals(part.band()) && each.isTurned())
+                    .toList());
+            double joint = joint(look) + 2 * STEP_MM;
             for (double side : new double[] {1, -1}) {
-                double end = wall(heights, across, side, place.line().girdleRadius(), left);
+                double end = wall(heights, across, side, place.line().girdleRadius(), left, joint);
                 left = end < left - 2 * STEP_MM ? end : left;
             }
         }
@@ -97,12 +100,15 @@ final class EdgeChecks implements Check {
     }
 
     /** How far along the finger it is to where the surface, below the girdle, falls by more than 45 degrees, mm; a limit where it does not. */
-    private static double wall(Heights heights, double across, double side, double girdle, double limit) {
+    private static double wall(Heights heights, double across, double side, double girdle, double limit, double joint) {
         double before = Double.POSITIVE_INFINITY;
         for (double way = 0; way < limit; way += STEP_MM) {
             double top =
                     heights.whole(across + side * way).map(Heights.Span::to).orElse(0.0);
-            if (top < girdle - 1e-6 && before - top > STEP_MM && way > 0) {
+            double next = heights.whole(across + side * (way + joint))
+                    .map(Heights.Span::to)
+                    .orElse(0.0);
+            if (Math.max(top, next) < girdle - 1e-6 && before - top > STEP_MM && way > 0) {
                 return way;
             }
             before = top;
@@ -120,14 +126,28 @@ final class EdgeChecks implements Check {
         if (!parts.stream().allMatch(PartSection::isTurned)) {
             return whole;
         }
-        return Math.min(
-                whole,
-                Sections.toTheEnd(
-                                Sections.turned(parts),
-                                new Point(place.line().across(), place.line().girdleRadius()),
-                                0,
-                                -1)
-                        .orElse(0));
+        double girdle = place.line().girdleRadius();
+        double joint = joint(look) + 1e-3;
+        double metal = 0;
+        double reached = girdle;
+        List<Heights.Span> spans = new Heights(parts).at(place.line().across() + 1e-6);
+        for (int i = spans.size() - 1; i >= 0; i--) {
+            Heights.Span span = spans.get(i);
+            if (span.from() < reached && span.to() >= reached - joint) {
+                metal += Math.min(reached, span.to()) - span.from();
+                reached = span.from();
+            }
+        }
+        return Math.min(whole, metal);
+    }
+
+    /** The widest clearance round a kept part, mm: the joint fills it. */
+    private static double joint(Look look) {
+        return look.ring().design().grooves().stream()
+                .flatMap(groove -> groove.keep().stream())
+                .mapToDouble(Groove.Keep::fitMm)
+                .max()
+                .orElse(0);
     }
 
     private static Bounds metal(Look look, PartSection part, StoneLayout.Place place) {

@@ -27,7 +27,7 @@ final class PouredIn {
         for (Metal metal : into.values()) {
             Double begins = metal.solidusC();
             Double flows = poured.liquidusC();
-            boolean melts = begins != null && flows != null
+            boolean melts = (begins != null && flows != null)
                     ? flows >= begins
                     : poured.family().equals("platinum") && SOFTER.contains(metal.family());
             known &= begins != null;
