@@ -19,3 +19,19 @@ quote {
 }
 quote { metal price stones stone-price labour work tax rate }
 quote { metal max(a, b) }
+export "d.3mf" { as cast  laid out spacing 3 mm  replace }
+export "e.stl" { as finished  assembled }
+export "f.dxf" { layout of lights }
+export "g.svg" { section of shank, stripe at 30 deg  replace }
+export "h.csv" { weights in all metals }
+export "i.csv" { casting  shrinkage 1.6 % }
+export "j.csv" { quote { metal 60 EUR/g } }
+export "k.csv" {
+  replace
+  vary breadth over 4 mm, 5 mm, finger-size from US 4 to US 6 {
+    weight(shank)
+    count(lights)
+  }
+}
+export "l.csv" { what-if breadth = 5 mm { weight(shank) }  replace }
+as = 1 mm

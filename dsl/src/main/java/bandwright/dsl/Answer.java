@@ -1,9 +1,14 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.explain.Explanation;
+import bandwright.dsl.export.ExportFile;
+import bandwright.dsl.source.Place;
 import bandwright.dsl.view.Chart;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
@@ -99,6 +104,24 @@ public sealed interface Answer {
         /** A nested list for a notebook. */
         public String markdown() {
             return explanation.markdown();
+        }
+    }
+
+    /**
+     * Files to be written: all of them or none, where the notebook is.
+     *
+     * @param replace whether older files of these names may go
+     * @param words what they hold
+     * @param place of the name in the text
+     */
+    record Exported(List<ExportFile> files, boolean replace, String words, Place place) implements Answer {
+        public Exported {
+            files = List.copyOf(files);
+        }
+
+        @Override
+        public String plainText() {
+            return files.stream().map(ExportFile::name).collect(Collectors.joining(", ")) + ": " + words;
         }
     }
 

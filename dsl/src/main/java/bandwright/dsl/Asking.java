@@ -21,6 +21,8 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.explain.Explainer;
+import bandwright.dsl.export.Content;
+import bandwright.dsl.export.Plans;
 import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.offer.Offer;
@@ -34,8 +36,10 @@ import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
+import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.Explain;
 import bandwright.dsl.syntax.Export;
+import bandwright.dsl.syntax.ExportProperty;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Printer;
@@ -51,6 +55,7 @@ import bandwright.dsl.view.Table;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.LayoutDrawing;
+import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
 import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.render.Camera;
@@ -64,9 +69,7 @@ import bandwright.dsl.view.ring.RingTurntable;
 /** Answers the statements of a cell that ask; those that make something have no answer. */
 final class Asking {
     /** What the language has and this program does not answer so far, in the user's words. */
-    private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(
-            Export.class, "export",
-            Sheet.class, "sheet");
+    private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(Sheet.class, "sheet");
 
     /** Millimetres of paper for one of the ring. */
     private static final double SECTION_SCALE = 10;
@@ -106,6 +109,7 @@ final class Asking {
         return statement instanceof Show
                 || statement instanceof Require
                 || statement instanceof View
+                || statement instanceof Export
                 || Exploring.asks(statement)
                 || NOT_YET.containsKey(statement.getClass());
     }
@@ -126,6 +130,9 @@ final class Asking {
         if (statement instanceof Quote quote) {
             return List.of(new Answer.Tabled(Offer.of(quote, design, workshop, source)));
         }
+        if (statement instanceof Export export) {
+            return List.of(new Exporting(source, new ContentMaker()).answer(export));
+        }
         String missing = NOT_YET.get(statement.getClass());
         if (missing != null) {
             throw notYet(missing, statement.span());
@@ -142,8 +149,7 @@ final class Asking {
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights(weights, show);
         } else if (subject instanceof ShowSubject.Casting casting) {
-            AllowanceReader said = new AllowanceReader(design, source, casting.block());
-            return tabled(CastingTable.of(whole(show).design(), workshop, said));
+            return tabled(casting(casting.block(), show.span()));
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
@@ -151,6 +157,41 @@ final class Asking {
         }
         ShowSubject.Layout layout = (ShowSubject.Layout) subject;
         return List.of(layout(design.rowNamed(layout.row(), source)));
+    }
+
+    private Table casting(@Nullable Block<ExportProperty> block, Span asked) {
+        return CastingTable.of(whole(asked).design(), workshop, new AllowanceReader(design, source, block));
+    }
+
+    /** What files hold, from the same things that answers are made of. */
+    private final class ContentMaker implements Exporting.Maker {
+        @Override
+        public Content.Model model(@Nullable Block<ExportProperty> block, Span asked) {
+            return new ModelContent(design, workshop, source, block).of(whole(asked));
+        }
+
+        @Override
+        public Content.Plan plan(ShowSubject subject, Span asked) {
+            whole(asked);
+            return subject instanceof ShowSubject.Layout layout
+                    ? Plans.of(RingLayout.of(ring.get(), design.rowNamed(layout.row(), source)), design.fingerprint())
+                    : Plans.of(cut((ShowSubject.Section) subject), design.fingerprint());
+        }
+
+        @Override
+        public Content.Rows rows(Statement question, @Nullable Block<ExportProperty> block) {
+            if (question instanceof Show show && show.subject() instanceof ShowSubject.Casting) {
+                return new Content.Rows(casting(block, show.span()));
+            }
+            for (Answer answer : answer(question)) {
+                if (answer instanceof Answer.Tabled tabled) {
+                    return new Content.Rows(tabled.table());
+                } else if (answer instanceof Answer.Varied varied) {
+                    return new Content.Rows(varied.table());
+                }
+            }
+            throw new IllegalStateException("a question without a table: " + question);
+        }
     }
 
     private Answer layout(String row) {
@@ -289,9 +330,12 @@ final class Asking {
     }
 
     private Answer section(ShowSubject.Section section) {
+        return drawn(SectionDrawing.of(cut(section), SECTION_SCALE));
+    }
+
+    private Section cut(ShowSubject.Section section) {
         Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
-        Drawing drawing = SectionDrawing.of(RingSection.of(ring.get(), parts, degrees(section.at())), SECTION_SCALE);
-        return drawn(drawing);
+        return RingSection.of(ring.get(), parts, degrees(section.at()));
     }
 
     private double degrees(@Nullable Expression angle) {
@@ -310,7 +354,11 @@ final class Asking {
 
     /** The ring, if there is one to be looked at; otherwise a note that the question waits for it. */
     private Ring whole(Show show) {
-        allParts(show.span());
+        return whole(show.span());
+    }
+
+    private Ring whole(Span asked) {
+        allParts(asked);
         return ring.get();
     }
 

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.syntax.Explain;
+import bandwright.dsl.syntax.Export;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Printer;
@@ -94,7 +95,7 @@ final class Fingerprints {
                     || (subject instanceof ShowSubject.Topic topic
                             && topic.word() != ShowSubject.Topic.Word.FINGERPRINT);
         }
-        return statement instanceof Quote || Exploring.asks(statement);
+        return statement instanceof Quote || statement instanceof Export || Exploring.asks(statement);
     }
 
     private static boolean makesTheRing(Kind kind) {

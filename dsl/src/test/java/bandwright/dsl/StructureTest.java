@@ -67,6 +67,8 @@ class StructureTest {
                     "bandwright.dsl.bench..",
                     "bandwright.dsl.explain..",
                     "bandwright.dsl.explore..")
+            .layer("export")
+            .definedBy("bandwright.dsl.export..")
             .layer("edit")
             .definedBy("bandwright.dsl.edit..")
             .layer("door")
@@ -75,9 +77,9 @@ class StructureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("edit")
             .mayOnlyBeAccessedByLayers("door")
-            .whereLayer("answering")
-            .mayOnlyBeAccessedByLayers("door")
             .whereLayer("export")
+            .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("answering")
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("view")
             .mayOnlyBeAccessedByLayers("export", "answering", "door")
@@ -96,7 +98,7 @@ class StructureTest {
             .whereLayer("syntax")
             .mayOnlyBeAccessedByLayers("parse", "resolve", "pattern", "answering", "door")
             .whereLayer("operation")
-            .mayOnlyBeAccessedByLayers("construct", "measure", "check", "view", "answering", "door")
+            .mayOnlyBeAccessedByLayers("construct", "measure", "check", "view", "answering", "export", "door")
             .whereLayer("model")
             .mayOnlyBeAccessedByLayers(
                     "resolve",

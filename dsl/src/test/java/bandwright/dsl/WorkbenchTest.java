@@ -64,7 +64,7 @@ class WorkbenchTest {
                         .diagnostics()
                         .forEach(diagnostic -> told.add(diagnostic.code())));
         Set<String> ours = new TreeSet<>();
-        for (String section : List.of("construct", "measure", "offer", "workbench")) {
+        for (String section : List.of("construct", "measure", "offer", "workbench", "export")) {
             ours.addAll(GoldenFiles.codes(section));
         }
         ours.removeAll(GIVEN);

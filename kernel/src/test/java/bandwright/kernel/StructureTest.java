@@ -28,6 +28,8 @@ class StructureTest {
             .definedBy("bandwright.kernel.display")
             .layer("cell")
             .definedBy("bandwright.kernel.cell..")
+            .layer("files")
+            .definedBy("bandwright.kernel.files")
             .layer("run")
             .definedBy("bandwright.kernel.run")
             .layer("protocol")
@@ -52,6 +54,8 @@ class StructureTest {
             .mayOnlyBeAccessedByLayers("app", "install")
             .whereLayer("protocol")
             .mayOnlyBeAccessedByLayers("app", "install", "session")
+            .whereLayer("files")
+            .mayOnlyBeAccessedByLayers("app", "run", "session", "install")
             .whereLayer("cell")
             .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
             .whereLayer("display")
@@ -144,6 +148,7 @@ class StructureTest {
                         "bandwright.dsl.diagnostic",
                         "bandwright.dsl.edit",
                         "bandwright.dsl.explain",
+                        "bandwright.dsl.export",
                         "bandwright.dsl.quantity",
                         "bandwright.dsl.source",
                         "bandwright.dsl.view")));

@@ -3,6 +3,7 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.geometry.plane.Curve;
@@ -14,8 +15,9 @@ import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.SizeSystem;
 
 /**
- * The band as it is worn: thickness, outer edges, size. Thickness is looked at where the band is lowest of its stations, and at the middle of
- * each groove; seats are left to the checks of rows. Edges are those of the band's profiles; what grooves make is left out.
+ * The band as it is worn: thickness, outer edges, size. Thickness is the least over the width of the finished section ({@link ThinPlace}); of a band that
+ * changes or has arcs cut into it, where it is lowest of its stations, less its grooves; seats are left to the checks of rows. Edges are those of
+ * the band's profiles; what grooves make is left out.
  */
 final class BandChecks implements Check {
     /** Corners no further out than this share of the height lie on the finger. */
@@ -36,7 +38,7 @@ final class BandChecks implements Check {
             findings.add(thickness(look, band));
         }
         for (Band band : look.ring().design().bands()) {
-            findings.add(edges(look, band));
+            edges(look, band).ifPresent(findings::add);
         }
         for (Band band : look.ring().design().bands()) {
             findings.add(size(look, band));
@@ -48,6 +50,7 @@ final class BandChecks implements Check {
         double least = Double.POSITIVE_INFINITY;
         double around = 0;
         double across = 0;
+        double out = Double.NaN;
         for (Band.Station station : band.stations()) {
             if (station.section().heightMm() < least) {
                 least = station.section().heightMm();
@@ -61,30 +64,35 @@ final class BandChecks implements Check {
                 .filter(groove -> groove.keep().isEmpty() && groove.depthMm().isPresent())
                 .filter(groove -> parts.stream().anyMatch(part -> groove.from().contains(part.name())))
                 .toList();
-        if (!grooves.isEmpty() && !parts.stream().allMatch(PartSection::isTurned)) {
-            // On arcs and changing bands the depth is taken off the lowest place: the thickness is no less than that.
-            double deepest = grooves.stream()
-                    .mapToDouble(groove -> groove.depthMm().orElse(0))
-                    .max()
-                    .orElse(0);
-            least -= deepest;
-        } else {
-            for (Groove groove : grooves) {
-                double metal = Sections.metalAt(Sections.turned(parts), groove.acrossMm() + 1e-6);
-                if (metal > 0 && metal < least) {
-                    least = metal;
-                    across = groove.acrossMm();
-                }
+        if (parts.stream().allMatch(PartSection::isTurned)) {
+            Optional<ThinPlace> thin = ThinPlace.of(parts, look.ring().design().grooves());
+            if (thin.isPresent()) {
+                least = thin.get().thickness();
+                across = thin.get().across();
+                out = thin.get().height() - band.finger().innerRadiusMm();
             }
+        } else if (!grooves.isEmpty()) {
+            // On arcs and changing bands all depths are taken off the lowest place: the thickness is no less than that.
+            double outside = deepest(grooves, false);
+            double inside = deepest(grooves, true);
+            least -= outside + inside;
         }
         return look.on("wear-thickness", band.name())
-                .at(new RingPlace(around, across, least))
+                .at(new RingPlace(around, across, Double.isNaN(out) ? least : out))
                 .measured(least);
     }
 
-    private static Finding edges(Look look, Band band) {
+    private static double deepest(List<Groove> grooves, boolean inside) {
+        return grooves.stream()
+                .filter(groove -> groove.inside() == inside)
+                .mapToDouble(groove -> groove.depthMm().orElse(0))
+                .max()
+                .orElse(0);
+    }
+
+    private static Optional<Finding> edges(Look look, Band band) {
         double sharpest = 180;
-        RingPlace place = new RingPlace(0, 0, 0);
+        RingPlace place = null;
         for (Band.Station station : band.stations()) {
             Outline outline = station.section().outline().counterClockwise();
             List<Curve> curves = outline.curves();
@@ -99,7 +107,9 @@ final class BandChecks implements Check {
                 }
             }
         }
-        return look.on("edge-angle", band.name()).at(place).measured(sharpest);
+        return place == null
+                ? Optional.empty()
+                : Optional.of(look.on("edge-angle", band.name()).at(place).measured(sharpest));
     }
 
     /** The angle of the metal between two curves, degrees; over 180 in a hollow corner. */

@@ -9,21 +9,18 @@ import java.util.Set;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.geometry.plane.Bounds;
-import bandwright.dsl.geometry.plane.Outline;
-import bandwright.dsl.geometry.plane.Region;
-import bandwright.dsl.geometry.plane.RegionBoolean;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.quantity.Quantity;
 
 /**
  * Whether a kept ring gets into its place. A closed ring passes, along the finger, only what is no wider than its inner diameter (a ring let into the
- * inner wall: no narrower than its outer one); the shoulders are those of the parts that stay in place, on the easier side if none is said. Collars go
- * on last and other kept parts are not there yet. An arc goes in along the radius, up to half the round.
+ * inner wall: no narrower than its outer one), at each place across, its own floor with it; on the easier side if none is said. Collars go on last and
+ * other kept parts are not there yet, but for those it is let into. An arc goes in along the radius, up to half the round.
  */
 final class LetInChecks implements Check {
-    /** Beyond every ring. */
-    private static final double FAR_MM = 4000;
+    /** Heights that differ by less are the same: shown diameters are the same to a thousandth. */
+    private static final double SAME_MM = 2.5e-4;
 
     @Override
     public String key() {
@@ -45,77 +42,86 @@ final class LetInChecks implements Check {
     }
 
     private Finding way(Look look, Groove groove, String kept) {
-        if (groove.letIn().orElse(null) instanceof Groove.LetInHalves
-                || groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+        Groove.LetIn letIn = groove.letIn().orElse(null);
+        if (letIn instanceof Groove.LetInHalves) {
             return Look.without(key(), Severity.FAULT, kept).holds(true);
+        } else if (letIn instanceof Groove.LetInCast) {
+            return PouredIn.finding(look, groove, kept);
         } else if (!groove.around().isFull()) {
-            return look.on(key(), look.limits().get("let-in-arc"), kept)
-                    .saying("let-in.arc")
-                    .exact()
-                    .measured(groove.around().degrees());
+            return arc(look, groove, kept);
         }
         PartSection ring = look.ring().section(kept);
-        List<PartSection> standing = standing(look.ring(), ring);
+        List<PartSection> standing = standing(look.ring(), ring, groove);
         if (!ring.isTurned() || !standing.stream().allMatch(PartSection::isTurned)) {
             return Look.open(key(), "the parts change on their way round", kept);
         }
-        Bounds own = ring.region().bounds();
-        double fingertip = shoulder(standing, own.maxX(), FAR_MM, groove.inside());
-        double hand = shoulder(standing, -FAR_MM, own.minX(), groove.inside());
-        double easier = groove.inside() ? Math.max(fingertip, hand) : Math.min(fingertip, hand);
-        double shoulder = groove.letIn().orElse(null) instanceof Groove.LetInFrom from
-                ? from.fingertip() ? fingertip : hand
-                : easier;
         double asked = look.limits().get(key()).value().value();
-        double passing = groove.inside() ? 2 * own.maxY() : 2 * own.minY();
-        boolean free = groove.inside() ? shoulder >= FAR_MM : shoulder <= 0;
-        double margin = groove.inside() ? 2 * shoulder - passing - asked : passing - 2 * shoulder - asked;
+        SlidingRing fingertip = SlidingRing.of(ring, standing, true, groove.inside(), asked / 2);
+        SlidingRing hand = SlidingRing.of(ring, standing, false, groove.inside(), asked / 2);
+        boolean toFingertip = letIn instanceof Groove.LetInFrom from
+                ? from.fingertip()
+                : fingertip.free() || (!hand.free() && fingertip.margin() >= hand.margin());
+        SlidingRing way = toFingertip ? fingertip : hand;
+        // The same floor twice, on outlines made of chords.
+        double margin = Math.abs(way.margin()) < SAME_MM ? 0 : 2 * way.margin();
+        Bounds own = ring.region().bounds();
         Look.Builder finding = look.on(key(), kept)
                 .at(new RingPlace(
                         0,
-                        shoulder == fingertip ? own.maxX() : own.minX(),
-                        (groove.inside() ? own.maxY() : own.minY())
-                                - ring.band().finger().innerRadiusMm()))
+                        toFingertip ? own.maxX() : own.minX(),
+                        way.passing() - ring.band().finger().innerRadiusMm()))
                 .saying(groove.inside() ? "let-in.inside" : key())
+                .advising(letIn == null ? key() : "let-in.said")
                 .exact();
-        if (free) {
+        if (way.free() && margin >= 0) {
             return finding.holds(true);
         }
-        Quantity against = Quantity.millimetres(2 * shoulder);
+        Quantity against = Quantity.millimetres(2 * way.shoulder());
         return finding.held(
-                Quantity.millimetres(passing),
+                Quantity.millimetres(2 * way.passing()),
                 against,
                 (groove.inside() ? "at most " : "at least ") + against,
-                // The same floor twice, worked out in two ways.
-                Math.abs(margin) < 1e-6 ? 0 : margin);
+                margin);
     }
 
-    /** Parts of the same band that are in place before anything is let in. */
-    private static List<PartSection> standing(Ring ring, PartSection kept) {
+    /** An arc goes in along the radius, or along the finger over a level floor once its collar is off. */
+    private Finding arc(Look look, Groove groove, String kept) {
+        if (groove.letIn().isPresent()) {
+            boolean level = groove.floor().isEmpty()
+                    && !groove.inside()
+                    && look.ring().section(kept).band().stations().size() == 1;
+            return level
+                    ? Look.without(key(), Severity.FAULT, kept).holds(true)
+                    : Look.open(key(), "an arc along the finger is looked at over a level floor alone", kept);
+        }
+        return look.on(key(), look.limits().get("let-in-arc"), kept)
+                .saying("let-in.arc")
+                .exact()
+                .measured(groove.around().degrees());
+    }
+
+    /**
+     * Parts of the same band that are in place before the ring is let in: those it is let into, also where they are kept themselves, and, unless these
+     * go in later with the ring in them, all that are not kept. What a groove right through leaves is put on from both sides.
+     */
+    private static List<PartSection> standing(Ring ring, PartSection kept, Groove groove) {
+        Set<String> collars = new HashSet<>();
         Set<String> later = new HashSet<>();
-        for (Groove groove : ring.design().grooves()) {
-            groove.keep().ifPresent(keep -> later.add(keep.part()));
-            if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-                later.add(from.collar());
+        for (Groove each : ring.design().grooves()) {
+            each.keep().ifPresent(keep -> later.add(keep.part()));
+            if (each.letIn().orElse(null) instanceof Groove.LetInFrom from) {
+                collars.add(from.collar());
             }
         }
+        Set<String> into = new HashSet<>(groove.from());
+        into.addAll(groove.leaving());
+        boolean inHand = !groove.from().isEmpty() && later.containsAll(groove.from());
+        boolean through = groove.depthMm().isEmpty();
         return ring.sections().stream()
-                .filter(part -> part.band().equals(kept.band()) && !later.contains(part.name()))
+                .filter(part -> part.band().equals(kept.band()) && !part.name().equals(kept.name()))
+                .filter(part -> !collars.contains(part.name()))
+                .filter(part -> into.contains(part.name()) ? !through : !inHand && !later.contains(part.name()))
                 .toList();
-    }
-
-    /** The largest radius between two places across (inside: the smallest), mm; 0 (inside: beyond every ring) where nothing is. */
-    private static double shoulder(List<PartSection> parts, double from, double to, boolean inside) {
-        Region strip = Region.of(Outline.rectangle(from, -FAR_MM, to, FAR_MM));
-        double shoulder = inside ? FAR_MM : 0;
-        for (PartSection part : parts) {
-            Region beside = RegionBoolean.intersection(part.region(), strip);
-            if (!beside.isEmpty()) {
-                Bounds bounds = beside.bounds();
-                shoulder = inside ? Math.min(shoulder, bounds.minY()) : Math.max(shoulder, bounds.maxY());
-            }
-        }
-        return shoulder;
     }
 
     /** The two seams lie opposite each other, in a plane through the finger's axis. */
@@ -134,6 +140,10 @@ final class LetInChecks implements Check {
                     at = RingPlace.of(
                             gap, look.ring().section(part).band().finger().innerRadiusMm());
                 }
+            }
+            if (at == null) {
+                // A row of one has no pins.
+                continue;
             }
             double clear = least - prongs.diameterMm() / 2;
             findings.add(look.on("seam-distance", part, prongs.name())

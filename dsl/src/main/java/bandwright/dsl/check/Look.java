@@ -73,11 +73,13 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
         private final List<Object> more = new ArrayList<>();
         private @Nullable RingPlace place;
         private String text;
+        private String advice;
         private boolean mayBeClose = true;
 
         private Builder(String check, Limit limit, List<String> subjects) {
             this.check = check;
             this.text = check;
+            this.advice = check;
             this.subjects = subjects;
             this.limit = limit;
             this.severity = limit.severity();
@@ -86,6 +88,7 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
         private Builder(String check, Severity severity, List<String> subjects) {
             this.check = check;
             this.text = check;
+            this.advice = check;
             this.subjects = subjects;
             this.limit = null;
             this.severity = severity;
@@ -105,6 +108,12 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
         /** Another sentence than the check's own. */
         Builder saying(String key) {
             text = key;
+            return this;
+        }
+
+        /** Another advice than the check's own. */
+        Builder advising(String key) {
+            advice = key;
             return this;
         }
 
@@ -174,7 +183,7 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
                     limit == null ? "" : limit.own() != null ? Finding.OWN : limit.source(),
                     place,
                     sentence,
-                    tells || verdict == Verdict.CLOSE ? CheckTexts.text(check + ".advice") : "");
+                    tells || verdict == Verdict.CLOSE ? CheckTexts.text(advice + ".advice") : "");
         }
     }
 }

@@ -20,19 +20,27 @@ final class PinChecks implements Check {
     public List<Finding> look(Look look) {
         List<Finding> findings = new ArrayList<>();
         for (StoneRow row : look.ring().design().stoneRows()) {
+            StoneLayout layout = look.ring().layout(row.name());
+            // Between the stones of a row of one there is no gap for a pin.
             long pins = look.ring().design().prongs().stream()
-                    .filter(prongs -> prongs.row().equals(row.name()))
+                    .filter(prongs ->
+                            prongs.row().equals(row.name()) && !layout.gaps().isEmpty())
                     .count();
             long channels = look.ring().design().seats().stream()
                     .filter(seats -> seats.row().equals(row.name()))
                     .map(Seats::channel)
                     .filter(channel -> channel.isPresent())
                     .count();
-            StoneLayout.Place first = look.ring().layout(row.name()).places().get(0);
+            StoneLayout.Place first = layout.places().get(0);
             findings.add(look.on(key(), row.name())
                     .exact()
                     .at(RingPlace.of(first, StoneChecks.inner(look.ring(), row)))
                     .measured((double) (pins + channels)));
+            if (pins > 0 && channels == 0 && !layout.full()) {
+                findings.add(Look.without("row-ends", Severity.ADVICE, row.name())
+                        .at(RingPlace.of(first, StoneChecks.inner(look.ring(), row)))
+                        .holds(false));
+            }
         }
         for (Prongs prongs : look.ring().design().prongs()) {
             if (!look.ring().layout(prongs.row()).gaps().isEmpty()) {

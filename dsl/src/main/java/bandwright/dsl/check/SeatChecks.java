@@ -20,6 +20,11 @@ import bandwright.dsl.quantity.Quantity;
  * and from a bore to the side of the part the row is set in, at the girdle's level.
  */
 final class SeatChecks implements Check {
+    /** Skins are measured so far below the girdle: a girdle may lie in the surface itself. */
+    private static final double BELOW_MM = 1e-4;
+
+    private static final double SAME_MM = 1.5e-3;
+
     @Override
     public String key() {
         return "seat-depth";
@@ -35,6 +40,11 @@ final class SeatChecks implements Check {
                     findings.add(depth(look, seats, layout.row()));
                 }
                 findings.add(look.on("seat-width", seats.row()).measured(2 * seats.clearanceMm()));
+            }
+            if (seats.channel().isEmpty() && seats.holeMm() > 0) {
+                StoneRow stones = layout.row();
+                double smallest = Math.min(stones.widthMm(), stones.aroundMm()) - stones.toleranceMm();
+                findings.add(look.on("seat-ledge", seats.row()).measured((smallest - seats.holeMm()) / 2));
             }
             if (seats.holeMm() > 0) {
                 findings.add(look.on("hole-deburr", seats.name()).measured(seats.deburrMm()));
@@ -55,9 +65,16 @@ final class SeatChecks implements Check {
         }
         double needed = StoneAngles.of(row.cut()).pavilionSlope() * (row.size().widthMm() / 2 - seats.holeMm() / 2);
         double bearing = seats.bearingMm().orElse(needed);
+        Limit rule = look.limits().get(key());
+        double share = needed > 0 ? bearing / needed : 1;
+        // Heights that are told as the same, or a thousandth of a millimetre apart, are the same.
+        boolean same = Math.abs(bearing - needed * rule.value().value()) < SAME_MM;
+        double margin = same ? Math.max(0, rule.margin(share)) : rule.margin(share);
+        Quantity measured =
+                new Quantity(share, rule.value().dimension(), rule.value().shown());
         return look.on(key(), seats.row())
                 .telling(Quantity.millimetres(Math.max(0, needed - bearing)).toString())
-                .measured(bearing / needed);
+                .held(measured, rule.value(), rule.text(), margin);
     }
 
     private static void skins(Look look, Seats seats, List<Finding> findings) {
@@ -67,9 +84,7 @@ final class SeatChecks implements Check {
         layout.gapMm()
                 .ifPresent(gap -> findings.add(look.on("bore-skin", row.name())
                         .telling("between")
-                        .at(layout.nearestNeighbours()
-                                .map(two -> RingPlace.between(two[0], two[1], inner))
-                                .orElse(null))
+                        .at(StoneChecks.nearest(layout).place(inner))
                         .measured(gap - 2 * seats.clearanceMm())));
         PartSection part = look.pattern().section(row.part());
         if (!part.isTurned()) {
@@ -84,12 +99,14 @@ final class SeatChecks implements Check {
             for (double side : new double[] {1, -1}) {
                 OptionalDouble metal = Sections.toTheEnd(
                         List.of(part.region()),
-                        new Point(line.across(), line.girdleRadius()),
+                        new Point(
+                                line.across() - BELOW_MM * line.axisAcross(),
+                                line.girdleRadius() - BELOW_MM * line.axisOut()),
                         side * line.axisOut(),
                         -side * line.axisAcross());
-                // A bore that opens the side leaves no skin there; that is for the edges to say.
+                // A bore that opens the side leaves less than no skin there.
                 double skin = metal.orElse(0) - bore;
-                if (skin > 0 && skin < least) {
+                if (skin < least) {
                     least = skin;
                     at = place;
                 }

@@ -16,18 +16,6 @@ final class Sections {
 
     private Sections() {}
 
-    /** How much metal a line across meets on its way out from the finger's axis, mm. */
-    static double metalAt(List<Region> regions, double across) {
-        double metal = 0;
-        for (Region region : regions) {
-            List<Double> heights = crossings(region, new Point(across, 0), 0, 1);
-            for (int i = 0; i + 1 < heights.size(); i += 2) {
-                metal += heights.get(i + 1) - heights.get(i);
-            }
-        }
-        return metal;
-    }
-
     /** From a point in the metal to where it ends, mm; nothing for a point outside. */
     static OptionalDouble toTheEnd(List<Region> regions, Point from, double dx, double dy) {
         OptionalDouble end = OptionalDouble.empty();

@@ -44,6 +44,11 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
                         new Level(girdle + crown, table)));
     }
 
+    /** The girdle line alone. */
+    static StoneBody girdle(StoneLayout.Place place, StoneRow row) {
+        return new StoneBody(place, row, List.of(new Level(0, 1)));
+    }
+
     /** What lies well below the girdle. */
     static StoneBody pavilion(StoneLayout.Place place, StoneRow row) {
         double depth = pavilion(row);

@@ -3,7 +3,7 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Function;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
@@ -23,10 +23,8 @@ final class StoneChecks implements Check {
             StoneLayout layout = look.ring().layout(row.name());
             double inner = inner(look.ring(), row);
             if (layout.gapMm().isPresent()) {
-                Optional<StoneLayout.Place[]> pair = layout.nearestNeighbours();
                 findings.add(look.on(key(), row.name())
-                        .at(pair.map(two -> RingPlace.between(two[0], two[1], inner))
-                                .orElse(null))
+                        .at(nearest(layout).place(inner))
                         .measured(layout.gapMm().getAsDouble()));
                 findings.add(pavilions(look, layout, inner));
             }
@@ -38,30 +36,37 @@ final class StoneChecks implements Check {
         return ring.section(row.part()).band().finger().innerRadiusMm();
     }
 
+    /** The two stones of a row whose girdles are nearest each other. */
+    static StonePairs nearest(StoneLayout layout) {
+        return pairs(layout, place -> StoneBody.girdle(place, layout.row()));
+    }
+
     private static Finding pavilions(Look look, StoneLayout layout, double inner) {
         StoneRow row = layout.row();
+        StonePairs pairs = pairs(layout, place -> StoneBody.pavilion(place, row));
+        return look.on("pavilion-gap", row.name()).at(pairs.place(inner)).measured(pairs.least());
+    }
+
+    /** Neighbours of all lines, where those of a line stand alike its first two, and stones of different lines. */
+    private static StonePairs pairs(StoneLayout layout, Function<StoneLayout.Place, StoneBody> body) {
         StonePairs pairs = new StonePairs();
-        if (layout.even()) {
-            layout.neighbours().stream().limit(1).forEach(pair -> pairs.add(below(pair[0], row), below(pair[1], row)));
-        } else {
-            layout.neighbours().forEach(pair -> pairs.add(below(pair[0], row), below(pair[1], row)));
+        List<StoneLayout.Place[]> neighbours = layout.neighbours();
+        int perLineGaps = layout.even() ? neighbours.size() / layout.lines().size() : 1;
+        for (int i = 0; i < neighbours.size(); i += perLineGaps) {
+            pairs.add(body.apply(neighbours.get(i)[0]), body.apply(neighbours.get(i)[1]));
         }
         int perLine = layout.perLine();
         int stones = layout.even() && layout.full() ? 1 : perLine;
         for (int first = 0; first < layout.lines().size(); first++) {
             for (int second = first + 1; second < layout.lines().size(); second++) {
                 for (int i = 0; i < stones; i++) {
-                    StoneBody one = below(layout.places().get(first * perLine + i), row);
+                    StoneBody one = body.apply(layout.places().get(first * perLine + i));
                     for (int j = 0; j < perLine; j++) {
-                        pairs.add(one, below(layout.places().get(second * perLine + j), row));
+                        pairs.add(one, body.apply(layout.places().get(second * perLine + j)));
                     }
                 }
             }
         }
-        return look.on("pavilion-gap", row.name()).at(pairs.place(inner)).measured(pairs.least());
-    }
-
-    private static StoneBody below(StoneLayout.Place place, StoneRow row) {
-        return StoneBody.pavilion(place, row);
+        return pairs;
     }
 }

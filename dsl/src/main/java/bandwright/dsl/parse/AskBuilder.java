@@ -118,6 +118,26 @@ final class AskBuilder extends BandParserBaseVisitor<ExportProperty> {
     }
 
     @Override
+    public ExportProperty visitExportStage(BandParser.ExportStageContext tree) {
+        return new ExportProperty.Stage(tree.stage.getType() == BandParser.CAST, Trees.span(tree));
+    }
+
+    @Override
+    public ExportProperty visitExportAssembled(BandParser.ExportAssembledContext tree) {
+        return new ExportProperty.Assembled(Trees.span(tree));
+    }
+
+    @Override
+    public ExportProperty visitExportLaidOut(BandParser.ExportLaidOutContext tree) {
+        return new ExportProperty.LaidOut(expressions.optional(tree.amount()), Trees.span(tree));
+    }
+
+    @Override
+    public ExportProperty visitExportReplace(BandParser.ExportReplaceContext tree) {
+        return new ExportProperty.Replace(Trees.span(tree));
+    }
+
+    @Override
     public ExportProperty visitCastingAmount(BandParser.CastingAmountContext tree) {
         return new Property.Amount(Trees.word(tree.word), expressions.visit(tree.amount()), Trees.span(tree));
     }

@@ -14,6 +14,7 @@ import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Explain;
 import bandwright.dsl.syntax.Export;
+import bandwright.dsl.syntax.ExportProperty;
 import bandwright.dsl.syntax.Extreme;
 import bandwright.dsl.syntax.Find;
 import bandwright.dsl.syntax.Forget;
@@ -253,8 +254,15 @@ final class StatementBuilder extends BandParserBaseVisitor<Statement> {
     public Statement visitExport(BandParser.ExportContext tree) {
         return new Export(
                 Trees.text(tree.file),
-                tree.LBRACE() == null ? null : block(tree, tree.exportProperty(), asks::visit),
+                tree.LBRACE() == null ? null : block(tree, tree.exportProperty(), this::exported),
                 Trees.span(tree));
+    }
+
+    private ExportProperty exported(BandParser.ExportPropertyContext tree) {
+        return tree instanceof BandParser.ExportHeldContext held
+                ? new ExportProperty.Held(
+                        new HeldBuilder(expressions, asks, report).visit(held.held()), Trees.span(held))
+                : asks.visit(tree);
     }
 
     @Override

@@ -22,7 +22,7 @@ import static bandwright.dsl.parse.antlr.BandLexer.*;
  *   <li>A word that opens a statement, at the start of a line, always starts one; so does {@code name =} outside
  *       braces. A bracket still open there was forgotten, and is closed.
  *   <li>Inside parentheses and braces line ends carry no meaning, except in the braces of {@code vary}, {@code what-if}
- *       and {@code option}, where they separate.
+ *       and {@code option}, where they separate. The first two and {@code quote} may stand in the braces of {@code export}.
  *   <li>Elsewhere a line end ends the statement, unless one of the two lines says that it goes on.
  * </ul>
  */
@@ -95,12 +95,29 @@ final class StatementCutter {
         if (!Words.opens(type(at))) {
             return false;
         }
-        // These two are properties as well.
+        // These are properties as well.
         return switch (type(at)) {
             case PROFILE -> open.isEmpty() || (Words.isName(type(at + 1)) && type(at + 2) == EQ);
             case METAL -> open.isEmpty() || (Words.isName(type(at + 1)) && type(at + 2) == LBRACE);
+            case VARY, WHAT_IF, QUOTE -> !isHeld(at);
             default -> true;
         };
+    }
+
+    /** Whether a question stands in the braces of an export, which are closed before a statement opens. */
+    private boolean isHeld(int at) {
+        if (open.size() != 1 || current.isEmpty() || current.get(0).getType() != EXPORT) {
+            return false;
+        }
+        int depth = 1;
+        for (int next = at + 1; next < words.size() && depth > 0; next++) {
+            int type = type(next);
+            depth += type == LBRACE ? 1 : type == RBRACE ? -1 : 0;
+            if (type(next - 1) == NEWLINE && Words.opens(type) && type != METAL && type != PROFILE) {
+                return false;
+            }
+        }
+        return depth == 0;
     }
 
     private boolean startsDefinition(int at) {
@@ -137,9 +154,20 @@ final class StatementCutter {
 
     private boolean linesMatter() {
         Token innermost = open.peek();
-        return innermost != null
-                && innermost.getType() == LBRACE
-                && LINES_MATTER.contains(current.get(0).getType());
+        return innermost != null && innermost.getType() == LBRACE && LINES_MATTER.contains(opener());
+    }
+
+    /** The word that opens the statement, or the question in the braces of an export. */
+    private int opener() {
+        int first = current.get(0).getType();
+        if (first != EXPORT || open.size() < 2) {
+            return first;
+        }
+        return current.stream()
+                .mapToInt(Token::getType)
+                .filter(LINES_MATTER::contains)
+                .findFirst()
+                .orElse(first);
     }
 
     private void add(Token word) {

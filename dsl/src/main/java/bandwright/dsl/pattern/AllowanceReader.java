@@ -90,7 +90,14 @@ public final class AllowanceReader {
         return block == null ? null : block.find(kind);
     }
 
-    private Quantity checked(String word, Expression amount, Quantity least, Quantity most) {
+    /**
+     * A figure as it is written somewhere.
+     *
+     * @param word what it is called
+     * @param least the smallest it may be; the largest is of the same dimension
+     * @throws Fault if it is of the wrong kind or out of range
+     */
+    public Quantity checked(String word, Expression amount, Quantity least, Quantity most) {
         Value value = design.evaluate(amount, source);
         if (!(value instanceof Value.Amount given)
                 || !given.quantity().dimension().equals(most.dimension())) {

@@ -13,6 +13,11 @@ public sealed interface ExportProperty extends Property
                 ExportProperty.Shrinkage,
                 ExportProperty.DirectedShrinkage,
                 ExportProperty.Stock,
+                ExportProperty.Stage,
+                ExportProperty.Assembled,
+                ExportProperty.LaidOut,
+                ExportProperty.Replace,
+                ExportProperty.Held,
                 Property.Amount {
     record Parts(List<Name> parts, Span span) implements ExportProperty {
         public Parts {
@@ -47,6 +52,50 @@ public sealed interface ExportProperty extends Property
         @Override
         public String word() {
             return "stock";
+        }
+    }
+
+    /** Whether parts are as they come from the caster, or finished. */
+    record Stage(boolean cast, Span span) implements ExportProperty {
+        @Override
+        public String word() {
+            return "as";
+        }
+    }
+
+    /** Each part where it belongs. */
+    record Assembled(Span span) implements ExportProperty {
+        @Override
+        public String word() {
+            return LaidOut.WORD;
+        }
+    }
+
+    /** Parts side by side. */
+    record LaidOut(@Nullable Expression spacing, Span span) implements ExportProperty {
+        /** Parts lie one way or the other. */
+        private static final String WORD = "how parts lie";
+
+        @Override
+        public String word() {
+            return WORD;
+        }
+    }
+
+    /** An older file of the name may go. */
+    record Replace(Span span) implements ExportProperty {
+        @Override
+        public String word() {
+            return "replace";
+        }
+    }
+
+    /** What a drawing or a table is of, as the statement that asks for it. */
+    record Held(Statement question, Span span) implements ExportProperty {
+        /** Of whatever kind: a file is of one thing. */
+        @Override
+        public String word() {
+            return "what a file is of";
         }
     }
 }

@@ -41,7 +41,7 @@ final class PropertyPrinter {
         } else if (property instanceof MetalProperty.Share share) {
             return share.element() + " " + expressions.amount(share.share());
         } else if (property instanceof ExportProperty export) {
-            return export(export);
+            return export(export, indent);
         } else if (property instanceof QuoteProperty price) {
             return price(price);
         } else {
@@ -108,7 +108,7 @@ final class PropertyPrinter {
         }
     }
 
-    private String export(ExportProperty property) {
+    private String export(ExportProperty property, String indent) {
         if (property instanceof ExportProperty.Parts parts) {
             return "parts " + names(parts.parts());
         } else if (property instanceof ExportProperty.Shrinkage shrinkage) {
@@ -117,8 +117,28 @@ final class PropertyPrinter {
             return "shrinkage around " + expressions.amount(directed.around())
                     + " across " + expressions.amount(directed.across())
                     + " out " + expressions.amount(directed.out());
+        } else if (property instanceof ExportProperty.Stage stage) {
+            return stage.cast() ? "as cast" : "as finished";
+        } else if (property instanceof ExportProperty.LaidOut laid) {
+            return "laid out" + expressions.optional(" spacing ", laid.spacing());
+        } else if (property instanceof ExportProperty.Held held) {
+            return held(held, indent);
+        } else if (property instanceof ExportProperty.Stock stock) {
+            return stock(stock);
+        } else if (property instanceof ExportProperty.Assembled) {
+            return "assembled";
         }
-        ExportProperty.Stock stock = (ExportProperty.Stock) property;
+        return property.word();
+    }
+
+    /** A question in the braces of an export; what is shown goes without its word. */
+    private static String held(ExportProperty.Held held, String indent) {
+        String question = Printer.print(held.question()).stripTrailing();
+        return (question.startsWith("show ") ? question.substring("show ".length()) : question)
+                .replace("\n", "\n" + indent);
+    }
+
+    private String stock(ExportProperty.Stock stock) {
         String outside = stock.outside() == null ? "" : expressions.amount(stock.outside()) + " outside";
         String inside = stock.inside() == null ? "" : expressions.amount(stock.inside()) + " inside";
         String comma = outside.isEmpty() || inside.isEmpty() ? "" : ", ";

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
+import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.one;
 import static bandwright.dsl.check.Bench.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -29,7 +30,40 @@ class BandChecksTest {
 
         assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
         assertThat(measured(found)).isCloseTo(1.1, within(1e-6));
-        assertThat(Objects.requireNonNull(found.place()).acrossMm()).isEqualTo(0.5);
+        assertThat(Objects.requireNonNull(found.place()).acrossMm()).isCloseTo(0.5, within(1e-6));
+    }
+
+    private static double worn(String profile, String rest) {
+        String text = "profile form = " + profile + "\nband shank { finger ISO 57  profile form  metal silver-925 }\n";
+        return measured(one("wear-thickness", text + rest));
+    }
+
+    @Test
+    void the_least_thickness_over_the_width_is_worn() {
+        // A hollow outside: its middle lies 0.9 mm below its edges.
+        assertThat(worn("concave(width: 5 mm, height: 1.7 mm, dip: 0.9 mm)", ""))
+                .isCloseTo(0.8, within(1e-3));
+        // Grooves outside and inside that meet off their middles.
+        assertThat(worn(
+                        "flat(width: 6 mm, height: 3 mm)",
+                        "cut out from shank { width 2 mm  depth 1 mm }\n"
+                                + "cut inn from shank { width 2 mm  depth 1.5 mm  across 1.5 mm  inside }"))
+                .isCloseTo(0.5, within(1e-6));
+    }
+
+    /** Beyond 45 degrees thickness is not what lies straight outwards: a circle's arc of radius 2.5625 mm is 1.25 mm high there. */
+    @Test
+    void steep_flanks_are_no_thin_places() {
+        assertThat(worn("half-round(width: 5 mm, height: 2 mm)", "")).isCloseTo(1.25, within(0.02));
+    }
+
+    @Test
+    void a_profile_without_outer_corners_has_no_edge() {
+        assertThat(of(
+                        "edge-angle",
+                        "profile form = half-round(width: 5 mm, height: 2 mm)\n"
+                                + "band shank { finger ISO 57  profile form  metal silver-925 }"))
+                .isEmpty();
     }
 
     @ParameterizedTest

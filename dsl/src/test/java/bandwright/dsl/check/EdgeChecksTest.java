@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -47,5 +48,29 @@ class EdgeChecksTest {
                         "girdle-sink",
                         sunk(2, sink) + "cut seats for lights from shank { hole 0.8 mm  clearance 0.01 mm }"))
                 .isEqualTo(verdict);
+    }
+
+    /** A groove 1 mm wide in the middle has its wall 0.5 mm across: a stone of 1.5 mm at 1 mm across hangs 0.25 mm over it. */
+    @ParameterizedTest
+    @CsvSource({"1, FAILED, -0.25", "1.4, PASSED, 0.15"})
+    void a_girdle_stays_off_a_groove(double across, Verdict verdict, double left) {
+        Finding found = one(
+                "girdle-edge",
+                band(8, 3) + "cut gr from shank { width 1 mm  depth 1.5 mm }\n"
+                        + row("around full  count 30  sink 0.1 mm  across " + across + " mm"));
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(left, within(0.02));
+    }
+
+    @Test
+    void a_groove_at_the_finger_is_no_metal_behind_the_row() {
+        Finding found = one(
+                "behind-row",
+                band(4, 3.4) + "cut inn from shank { width 3 mm  depth 2.1 mm  inside }\n"
+                        + row("around full  count 30  sink 0.6 mm"));
+
+        assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
+        assertThat(measured(found)).isCloseTo(0.7, within(1e-6));
     }
 }

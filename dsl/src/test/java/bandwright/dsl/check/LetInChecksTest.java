@@ -27,12 +27,7 @@ class LetInChecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "let-in from fingertip leaving collar",
-        "let-in from hand leaving collar",
-        "let-in in halves at 9 deg",
-        "let-in cast"
-    })
+    @CsvSource({"let-in from fingertip leaving collar", "let-in from hand leaving collar", "let-in in halves at 9 deg"})
     void each_way_in_is_a_way(String way) {
         assertThat(verdict("let-in", groove("width 2 mm  " + way))).isEqualTo(Verdict.PASSED);
     }
@@ -81,5 +76,77 @@ class LetInChecksTest {
     @Test
     void the_diameters_are_measured() {
         assertThat(measured(one("let-in", groove("width 2 mm")))).isCloseTo(20.144, within(1e-3));
+    }
+
+    /** Silver begins to melt before red gold or platinum flows; rose gold flows before red gold melts. */
+    @ParameterizedTest
+    @CsvSource({
+        "silver-925, red-gold-585, FAILED",
+        "silver-925, platinum-950-ru, FAILED",
+        "red-gold-585, rose-gold-585, PASSED",
+        "silver-925, titanium-grade-2, NOT_LOOKED_AT"
+    })
+    void what_is_poured_in_flows_before_the_other_melts(String into, String poured, Verdict verdict) {
+        String text = groove("width 2 mm  let-in cast")
+                .replace("red-gold-585", poured)
+                .replace("silver-925", into);
+
+        assertThat(verdict("let-in", text)).isEqualTo(verdict);
+    }
+
+    private static String keptInKept(String way) {
+        return band(8, 3)
+                + "cut a from shank { width 5 mm  depth 1.6 mm  keep broad in red-gold-585  let-in from fingertip leaving collar }\n"
+                + "cut b from broad { width 2 mm  depth 0.8 mm  keep narrow in silver-925 " + way + " }\n";
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'', FAILED", "across 1.5 mm, PASSED"})
+    void a_kept_ring_that_is_let_into_stands(String way, Verdict verdict) {
+        assertThat(Bench.of("let-in", keptInKept(way)))
+                .filteredOn(finding -> finding.subjects().contains("narrow"))
+                .extracting(Finding::verdict)
+                .containsExactly(verdict);
+    }
+
+    /** Floors of the same groove: one rises to both sides, one to the hand alone. */
+    @ParameterizedTest
+    @CsvSource({"'0 mm, 0 mm', 1.2, FAILED", "'1.5 mm, 0 mm', 0.01, PASSED", "'-1.5 mm, 0 mm', 0.01, FAILED"})
+    void a_floor_that_rises_on_the_way_stops_the_ring(String lowest, double other, Verdict verdict) {
+        double right = lowest.startsWith("1.5") ? other : 1.2;
+        double left = lowest.startsWith("-") ? other : 1.2;
+        String text = band(6, 3)
+                + "profile v = outline { start (-1.5 mm, " + left + " mm)\n line to (" + lowest
+                + ")\n line to (1.5 mm, "
+                + right + " mm)\n line to (0 mm, 1.3 mm)\n line to (-1.5 mm, " + left + " mm) }\n"
+                + "cut trough from shank { profile v  depth 1.2 mm  keep stripe in red-gold-585  let-in from fingertip leaving collar }";
+
+        Finding found = one("let-in", text);
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(found.advice()).doesNotContain("leaving collar");
+    }
+
+    @Test
+    void rims_of_a_groove_right_through_are_put_on() {
+        String text = band(8, 3)
+                + "cut a from shank { width 3 mm  depth through  keep mid in red-gold-585  leaving lower, upper }";
+
+        assertThat(verdict("let-in", text)).isEqualTo(Verdict.PASSED);
+    }
+
+    @Test
+    void a_long_arc_goes_in_from_the_side_where_its_collar_is_off() {
+        assertThat(verdict("let-in", groove("width 2 mm  around 200 deg  let-in from fingertip leaving collar")))
+                .isEqualTo(Verdict.PASSED);
+    }
+
+    @Test
+    void a_row_of_one_has_no_pins_for_a_seam_to_meet() {
+        String text = groove("width 2 mm  let-in in halves at 9 deg")
+                + "stone-row lights on stripe { stone round diamond 1.5 mm  around 60 deg  count 1  sink 0.25 mm }\n"
+                + "prongs pins for lights on stripe { diameter 0.55 mm  rise 0.28 mm  root 0.5 mm  across 0.42 mm }";
+
+        assertThat(Bench.of("seam-distance", text)).isEmpty();
     }
 }

@@ -94,4 +94,22 @@ class PinChecksTest {
                 .isEqualTo(Verdict.PASSED);
         assertThat(verdict("row-held", pins("diameter 0.5 mm  across 0.4 mm"))).isEqualTo(Verdict.PASSED);
     }
+
+    @Test
+    void a_row_of_one_has_no_pins_to_hold_it() {
+        String text = pins("diameter 0.5 mm  across 0.4 mm").replace("spacing 0.15 mm", "count 1");
+
+        assertThat(verdict("row-held", text)).isEqualTo(Verdict.FAILED);
+    }
+
+    @Test
+    void the_ends_of_an_arc_are_held_on_one_side() {
+        String arc = pins("diameter 0.5 mm  across 0.4 mm");
+
+        assertThat(verdict("row-ends", arc)).isEqualTo(Verdict.CAUTION);
+        assertThat(Bench.of(
+                        "row-ends",
+                        arc.replace("around 180 deg", "around full").replace("spacing 0.15 mm", "count 30")))
+                .isEmpty();
+    }
 }

@@ -22,7 +22,7 @@ class SeatChecksTest {
 
     /** From the girdle to where a stone of 1.5 mm is 0.8 mm wide: 0.35 mm x tan 40.7 deg = 0.301 mm. */
     @ParameterizedTest
-    @CsvSource({"0.3, FAILED", "0.303, CLOSE", "0.35, PASSED"})
+    @CsvSource({"0.299, FAILED", "0.3, CLOSE", "0.303, CLOSE", "0.35, PASSED"})
     void a_bearing_is_as_deep_as_its_stone(double bearing, Verdict verdict) {
         assertThat(verdict("seat-depth", seats("0.5 mm", "bearing " + bearing + " mm  clearance 0.01 mm")))
                 .isEqualTo(verdict);
@@ -68,5 +68,25 @@ class SeatChecksTest {
         assertThat(verdict("hole-deburr", seats("0.5 mm", "clearance 0.01 mm"))).isEqualTo(Verdict.CAUTION);
         assertThat(verdict("hole-deburr", seats("0.5 mm", "clearance 0.01 mm  deburr 0.1 mm")))
                 .isEqualTo(Verdict.PASSED);
+    }
+
+    @Test
+    void a_bore_that_breaks_through_the_side_has_no_skin() {
+        String text = seats("0.6 mm", "clearance 0.01 mm").replace("sink 0.25 mm", "sink 0.25 mm  across 1.3 mm");
+
+        assertThat(Bench.of("bore-skin", text)).anySatisfy(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.FAILED);
+            assertThat(measured(finding)).isCloseTo(0.7 - 0.76, within(1e-3));
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.36, 0.05, FAILED", "1.34, 0.05, CLOSE", "1.49, 0, FAILED", "0.8, 0.05, PASSED"})
+    void the_smallest_stone_does_not_fall_through(double hole, double within, Verdict verdict) {
+        String text = seats("0.5 mm", "clearance 0.01 mm")
+                .replace("hole 0.8 mm", "hole " + hole + " mm")
+                .replace("diamond 1.5 mm", "diamond 1.5 mm" + (within > 0 ? " within " + within + " mm" : ""));
+
+        assertThat(verdict("seat-ledge", text)).isEqualTo(verdict);
     }
 }

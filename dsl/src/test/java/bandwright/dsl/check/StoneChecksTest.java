@@ -41,4 +41,19 @@ class StoneChecksTest {
         assertThat(verdict("pavilion-gap", String.format(java.util.Locale.ROOT, ridge, "-0.9 mm, 0.9 mm")))
                 .isEqualTo(Verdict.PASSED);
     }
+
+    /** The lower of two lines of a domed band has the smaller gaps, whichever is named first. */
+    @ParameterizedTest
+    @CsvSource({"'0 mm, 2.2 mm'", "'2.2 mm, 0 mm'"})
+    void the_smallest_gap_is_looked_for_on_all_lines(String across) {
+        String text = "profile form = d-shape(width: 8 mm, height: 3 mm, side: 1.2 mm)\n"
+                + "band shank { finger ISO 57  profile form  metal silver-925 }\n"
+                + Bench.row("around full  spacing at least 0.06 mm  sink 0.1 mm  across " + across);
+
+        for (String check : java.util.List.of("stone-gap", "pavilion-gap")) {
+            assertThat(java.util.Objects.requireNonNull(Bench.one(check, text).place())
+                            .acrossMm())
+                    .isGreaterThan(1.9);
+        }
+    }
 }

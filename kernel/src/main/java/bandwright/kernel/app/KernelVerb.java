@@ -9,6 +9,7 @@ import java.util.Map;
 
 import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.cell.java.JavaCells;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.protocol.Connection;
 import bandwright.kernel.protocol.ConnectionFault;
 import bandwright.kernel.session.HistoryFile;
@@ -21,8 +22,10 @@ record KernelVerb(Terminal terminal, Path connectionFile) {
     int run() throws UsageFault {
         Connection connection = connection();
         var history = HistoryFile.open(System.getenv(), System.getProperty("os.name", ""));
+        // Jupyter starts a kernel in the folder of its notebook.
+        ExportFolder folder = new ExportFolder(Path.of(""));
         try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()));
-                Kernel kernel = Kernel.start(connection, languages, history, Map.of(), this::log)) {
+                Kernel kernel = Kernel.start(connection, languages, history, Map.of(), folder, this::log)) {
             ParentWatch.start(kernel::end);
             kernel.awaitEnd();
         } catch (ConnectionFault fault) {

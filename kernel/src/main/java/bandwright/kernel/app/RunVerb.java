@@ -3,10 +3,14 @@ package bandwright.kernel.app;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.Answer;
+import bandwright.dsl.export.ExportFile;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.page.export.PageWriter;
 import bandwright.kernel.run.NotebookRun;
@@ -19,16 +23,27 @@ record RunVerb(Terminal terminal, Path input, @Nullable Path out, boolean inPlac
     int run() throws UsageFault {
         Notebook notebook = Inputs.read(input);
         RunFiles files = RunFiles.of(input, notebook.isOneText(), out, inPlace);
-        NotebookRun run = NotebookRunner.run(notebook, progress());
+        ExportFolder folder =
+                new ExportFolder(out != null ? out : Path.of("").resolve(input).resolveSibling(""));
+        NotebookRun run = NotebookRunner.run(notebook, progress(), folder);
         write(run, files);
         Complaints complaints = new Complaints(terminal);
         complaints.tell(run.diagnostics());
         complaints.tellIfNothing(run, run.report());
         if (!quiet) {
             terminal.say("\n" + Summary.text(run.report()));
+            exported(run).forEach(file -> terminal.say("wrote  " + folder.place(file)));
             terminal.say("wrote  " + files.notebook() + "\nwrote  " + files.page());
         }
         return ExitCode.of(run.verdict());
+    }
+
+    private static List<ExportFile> exported(NotebookRun run) {
+        return run.cells().stream()
+                .flatMap(cell -> cell.answers().stream())
+                .filter(Answer.Exported.class::isInstance)
+                .flatMap(answer -> ((Answer.Exported) answer).files().stream())
+                .toList();
     }
 
     private void write(NotebookRun run, RunFiles files) throws UsageFault {

@@ -2,6 +2,7 @@
 package bandwright.kernel.install;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
@@ -9,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.cell.java.JavaCells;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.protocol.Channel;
 import bandwright.kernel.protocol.Client;
 import bandwright.kernel.protocol.Connection;
@@ -43,7 +45,8 @@ public final class Rehearsal {
         try {
             Connection connection = Connection.onFreePorts("rehearsal");
             try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()));
-                    Kernel kernel = Kernel.start(connection, languages, new History(), Map.of(), line -> {});
+                    Kernel kernel = Kernel.start(
+                            connection, languages, new History(), Map.of(), new ExportFolder(Path.of("")), line -> {});
                     Client client = new Client(connection)) {
                 boolean all = ask(client, Channel.SHELL, "kernel_info_request", Json.object());
                 for (String cell : CELLS) {

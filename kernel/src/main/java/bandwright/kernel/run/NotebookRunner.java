@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.Answer;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
@@ -16,6 +18,7 @@ import bandwright.kernel.cell.CellState;
 import bandwright.kernel.cell.Guard;
 import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.display.Displays;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.notebook.CellResult;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookCell;
@@ -30,12 +33,19 @@ public final class NotebookRunner {
     private final Notebook notebook;
     private final Progress progress;
     private final boolean answered;
+    private final @Nullable ExportFolder folder;
     private final int total;
     private final Map<String, CellResult> results = new LinkedHashMap<>();
     private Workbench workbench = Workbench.empty();
     private int number;
 
-    private NotebookRunner(CellLanguages languages, Notebook notebook, Progress progress, boolean answered) {
+    private NotebookRunner(
+            CellLanguages languages,
+            Notebook notebook,
+            Progress progress,
+            boolean answered,
+            @Nullable ExportFolder folder) {
+        this.folder = folder;
         this.languages = languages;
         this.notebook = notebook;
         this.progress = progress;
@@ -43,18 +53,25 @@ public final class NotebookRunner {
         this.total = (int) notebook.cells().stream().filter(NotebookCell::runs).count();
     }
 
+    /** Runs all cells and writes no files: what is exported is told, no more. */
     public static NotebookRun run(Notebook notebook, Progress progress) {
-        return run(notebook, progress, true);
+        return run(notebook, progress, true, null);
+    }
+
+    /** Runs all cells; what they export is written to a folder. */
+    public static NotebookRun run(Notebook notebook, Progress progress, ExportFolder folder) {
+        return run(notebook, progress, true, folder);
     }
 
     /** Runs all cells without answering what they ask: for the numbers alone, which need no pictures. */
     public static NotebookRun define(Notebook notebook) {
-        return run(notebook, Progress.SILENT, false);
+        return run(notebook, Progress.SILENT, false, null);
     }
 
-    private static NotebookRun run(Notebook notebook, Progress progress, boolean answered) {
+    private static NotebookRun run(
+            Notebook notebook, Progress progress, boolean answered, @Nullable ExportFolder folder) {
         try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()))) {
-            return new NotebookRunner(languages, notebook, progress, answered).run();
+            return new NotebookRunner(languages, notebook, progress, answered, folder).run();
         }
     }
 
@@ -71,7 +88,8 @@ public final class NotebookRunner {
         progress.started(number, total);
         SourceText text = new SourceText(notebook.cellName(number), cell.source());
         OutputsOfCell shown = new OutputsOfCell();
-        Outcome outcome = outcome(cell, text, shown);
+        Outcome ran = outcome(cell, text, shown);
+        Outcome outcome = folder == null ? ran : folder.written(workbench, ran);
         workbench = outcome.workbench();
         List<Answer> answers = new ArrayList<>(shown.answers());
         answers.addAll(outcome.answers());

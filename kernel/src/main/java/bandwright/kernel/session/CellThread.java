@@ -49,7 +49,11 @@ final class CellThread {
      * @param interrupted whether the user wanted it to stop
      * @param abandoned whether it was given up; then the outcome is that of a cell that did nothing
      */
-    record Ran(Outcome outcome, boolean interrupted, boolean abandoned) {}
+    record Ran(Outcome outcome, boolean interrupted, boolean abandoned) {
+        Ran with(Outcome other) {
+            return new Ran(other, interrupted, abandoned);
+        }
+    }
 
     /** Runs and waits. One at a time. */
     Ran run(Workbench before, Supplier<Outcome> work) {

@@ -12,6 +12,7 @@ import bandwright.dsl.Outcome;
 import bandwright.dsl.source.SourceText;
 import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.display.Displays;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.notebook.Output;
 import bandwright.kernel.protocol.Json;
 
@@ -29,11 +30,19 @@ final class Executions implements Handler {
     private final Input input;
     private final RequestThread queue;
     private final History history;
+    private final ExportFolder folder;
     private final Staleness staleness = new Staleness();
     private int withoutId;
 
     Executions(
-            CellLanguages languages, Bench bench, CellThread cells, Input input, RequestThread queue, History history) {
+            CellLanguages languages,
+            Bench bench,
+            CellThread cells,
+            Input input,
+            RequestThread queue,
+            History history,
+            ExportFolder folder) {
+        this.folder = folder;
         this.languages = languages;
         this.bench = bench;
         this.cells = cells;
@@ -72,6 +81,7 @@ final class Executions implements Handler {
         CellThread.Ran ran;
         try (WireConsole console = new WireConsole(exchange, input, request)) {
             ran = cells.run(bench.workbench(), () -> languages.of(text).run(bench.workbench(), cellId, text, console));
+            ran = ran.with(folder.written(bench.workbench(), ran.outcome()));
             console.clearProgress(!ran.outcome().answers().isEmpty());
         }
         List<Output> outputs = outputs(ran);

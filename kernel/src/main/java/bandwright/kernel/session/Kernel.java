@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 
 import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.protocol.Channel;
 import bandwright.kernel.protocol.Connection;
 import bandwright.kernel.protocol.ConnectionFault;
@@ -18,7 +19,8 @@ import bandwright.kernel.protocol.Stamp;
  * A kernel that listens. Any thread may start, await and close it.
  *
  * <pre>{@code
- * try (Kernel kernel = Kernel.start(connection, new CellLanguages(List.of()), new History(), Map.of(), System.err::println)) {
+ * try (Kernel kernel = Kernel.start(
+ *         connection, new CellLanguages(List.of()), new History(), Map.of(), new ExportFolder(Path.of("")), System.err::println)) {
  *     kernel.awaitEnd();
  * }
  * }</pre>
@@ -40,6 +42,7 @@ public final class Kernel implements AutoCloseable {
             CellLanguages languages,
             History history,
             Map<String, CommTarget> targets,
+            ExportFolder folder,
             Consumer<String> log)
             throws ConnectionFault {
         this.log = log;
@@ -49,7 +52,7 @@ public final class Kernel implements AutoCloseable {
         Editing editing = new Editing(languages, bench);
         Comms comms = new Comms(targets);
         Map<String, Handler> onShell = new HashMap<>();
-        onShell.put("execute_request", new Executions(languages, bench, cells, input, shell, history));
+        onShell.put("execute_request", new Executions(languages, bench, cells, input, shell, history, folder));
         onShell.put("complete_request", editing::complete);
         onShell.put("inspect_request", editing::inspect);
         onShell.put("is_complete_request", editing::isComplete);
@@ -72,6 +75,7 @@ public final class Kernel implements AutoCloseable {
      * Opens the sockets and begins to answer.
      *
      * @param targets what comms may be opened to, by name
+     * @param folder where exports are written
      * @param log hears of what was dropped or went wrong
      */
     public static Kernel start(
@@ -79,9 +83,10 @@ public final class Kernel implements AutoCloseable {
             CellLanguages languages,
             History history,
             Map<String, CommTarget> targets,
+            ExportFolder folder,
             Consumer<String> log)
             throws ConnectionFault {
-        Kernel kernel = new Kernel(connection, languages, history, targets, log);
+        Kernel kernel = new Kernel(connection, languages, history, targets, folder, log);
         kernel.shell.start();
         kernel.control.start();
         return kernel;

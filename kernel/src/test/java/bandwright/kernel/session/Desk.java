@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.session;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.cell.java.JavaCells;
+import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.protocol.Channel;
 import bandwright.kernel.protocol.Client;
 import bandwright.kernel.protocol.Connection;
@@ -30,12 +32,21 @@ final class Desk implements AutoCloseable {
         this(new History(), Map.of());
     }
 
+    /** @param exports where files go */
+    Desk(Path exports) throws Exception {
+        this(new History(), Map.of(), exports);
+    }
+
     Desk(History history, Map<String, CommTarget> targets) throws Exception {
+        this(history, targets, Path.of("target", "exports"));
+    }
+
+    private Desk(History history, Map<String, CommTarget> targets, Path exports) throws Exception {
         connection = Connection.onFreePorts("a key");
         List<bandwright.kernel.cell.CellLanguage> others = new ArrayList<>(List.of(new JavaCells()));
         others.add(new TryingCells());
         languages = new CellLanguages(others);
-        kernel = Kernel.start(connection, languages, history, targets, log::add);
+        kernel = Kernel.start(connection, languages, history, targets, new ExportFolder(exports), log::add);
         client = new Client(connection);
         // The welcome says that nothing on iopub will be missed from now on.
         Message welcome = iopub();

@@ -206,6 +206,23 @@ quoteProperty
 exportProperty
     : PARTS parts                                                                     # exportParts
     | patternProperty                                                                 # exportPattern
+    | AS stage=(CAST | FINISHED)                                                      # exportStage
+    | ASSEMBLED                                                                       # exportAssembled
+    | LAID OUT (SPACING amount)?                                                      # exportLaidOut
+    | REPLACE                                                                         # exportReplace
+    | held                                                                            # exportHeld
+    ;
+
+// What a drawing or a table is of; what is asked with a word of its own is asked here in the same words.
+held
+    : SECTION (OF parts)? (AT at=amount)?                                             # heldSection
+    | LAYOUT OF name                                                                  # heldLayout
+    | WEIGHTS (IN ALL METALS)?                                                        # heldWeights
+    | CASTING                                                                         # heldCasting
+    | topic=(STONES | DECISIONS | BLANK | STEPS | OPTIONS | SIZE)                     # heldTopic
+    | VARY axis (COMMA axis)* asked?                                                  # heldVary
+    | WHAT_IF change (COMMA change)* asked?                                           # heldWhatIf
+    | QUOTE LBRACE quoteProperty* RBRACE                                              # heldQuote
     ;
 
 castingProperty
@@ -291,5 +308,6 @@ name
     | GIRDLE | WITHIN | DIAMETER | RISE | ROOT | REACH | PER_GAP | SET_HEIGHT | DENSITY | SECTION | LAYOUT
     | WEIGHTS | ALL | METALS | STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE
     | TOP | FRONT | SIDE | THREE_QUARTER | STEP | LARGEST | SMALLEST | LABOUR | LOSS | FINISHING | SETTING | SPARES
-    | TAX | VALID | CASTING | BUTTON | PARTS | SHRINKAGE | OUT | STOCK | OUTSIDE
+    | TAX | VALID | CASTING | BUTTON | PARTS | AS | FINISHED | ASSEMBLED | LAID | REPLACE | SHRINKAGE | OUT | STOCK
+    | OUTSIDE
     ;

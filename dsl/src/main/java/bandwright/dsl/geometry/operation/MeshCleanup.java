@@ -33,8 +33,12 @@ final class MeshCleanup {
     private final int[] corner;
     private final int[] partner;
     private final int[] surfaces;
+    private final double shortMm;
+    private final double lowMm;
 
-    private MeshCleanup(Mesh mesh) {
+    private MeshCleanup(Mesh mesh, double shortMm, double lowMm) {
+        this.shortMm = shortMm;
+        this.lowMm = lowMm;
         at = mesh.positions().clone();
         vertexCount = mesh.vertexCount();
         corner = mesh.triangles().clone();
@@ -50,7 +54,12 @@ final class MeshCleanup {
     }
 
     static Mesh clean(Mesh mesh) {
-        MeshCleanup cleanup = new MeshCleanup(mesh);
+        return clean(mesh, SHORT_MM, LOW_MM);
+    }
+
+    /** As {@link #clean(Mesh)}, with other limits. */
+    static Mesh clean(Mesh mesh, double shortMm, double lowMm) {
+        MeshCleanup cleanup = new MeshCleanup(mesh, shortMm, lowMm);
         cleanup.splitFans();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             boolean changed = false;
@@ -167,7 +176,7 @@ final class MeshCleanup {
 
     private boolean shorten(int h) {
         int k = partner[h];
-        if (length(corner[h], end(h)) > SHORT_MM || apex(h) == apex(k)) {
+        if (length(corner[h], end(h)) > shortMm || apex(h) == apex(k)) {
             return false;
         }
         int second = secondEdge(h);
@@ -215,14 +224,14 @@ final class MeshCleanup {
                 h = side;
             }
         }
-        if (height(h) > LOW_MM) {
+        if (height(h) > lowMm) {
             return false;
         }
         int k = partner[h];
         int c = apex(h);
         int d = apex(k);
         // With two corners at one place it is the short side that has to go.
-        if (c == d || Math.min(length(corner[h], c), length(end(h), c)) <= SHORT_MM) {
+        if (c == d || Math.min(length(corner[h], c), length(end(h), c)) <= shortMm) {
             return false;
         }
         int hNext = next(h);

@@ -57,6 +57,11 @@ public final class Pixels {
         }
     }
 
+    /** The picture as a PNG file whose bytes are the same on every machine; a good deal longer than it need be. */
+    public byte[] toPlainPng() {
+        return PngWriter.writePlain(this);
+    }
+
     /** The picture as a PNG file. */
     public Picture toPicture(String alternativeText) {
         return new Picture(width, height, PngWriter.write(this), alternativeText);

@@ -3,6 +3,7 @@ package bandwright.dsl.view.image;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.zip.Adler32;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
@@ -13,16 +14,26 @@ import java.util.zip.Deflater;
 final class PngWriter {
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
     private static final int PAETH = 4;
+    private static final int LONGEST_BLOCK = 65_535;
 
     private PngWriter() {}
 
     static byte[] write(Pixels pixels) {
+        return write(pixels, packed(filtered(pixels)));
+    }
+
+    /** With pixels that are not packed, so that no byte is up to the platform. */
+    static byte[] writePlain(Pixels pixels) {
+        return write(pixels, stored(filtered(pixels)));
+    }
+
+    private static byte[] write(Pixels pixels, byte[] data) {
         ByteArrayOutputStream file = new ByteArrayOutputStream();
         file.writeBytes(SIGNATURE);
         chunk(file, "IHDR", header(pixels));
         // One intent byte: the colours are sRGB, shown perceptually.
         chunk(file, "sRGB", new byte[] {0});
-        chunk(file, "IDAT", packed(filtered(pixels)));
+        chunk(file, "IDAT", data);
         chunk(file, "IEND", new byte[0]);
         return file.toByteArray();
     }
@@ -87,6 +98,28 @@ final class PngWriter {
         } finally {
             deflater.end();
         }
+    }
+
+    /** A zlib stream (RFC 1950) of stored blocks (RFC 1951, 3.2.4). */
+    private static byte[] stored(byte[] plain) {
+        ByteArrayOutputStream stored = new ByteArrayOutputStream();
+        stored.write(0x78);
+        stored.write(0x01);
+        for (int at = 0; at < plain.length; at += LONGEST_BLOCK) {
+            int length = Math.min(LONGEST_BLOCK, plain.length - at);
+            stored.write(at + length == plain.length ? 1 : 0);
+            stored.write(length);
+            stored.write(length >> 8);
+            stored.write(~length);
+            stored.write(~length >> 8);
+            stored.write(plain, at, length);
+        }
+        Adler32 check = new Adler32();
+        check.update(plain);
+        byte[] sum = new byte[4];
+        putInt(sum, 0, (int) check.getValue());
+        stored.writeBytes(sum);
+        return stored.toByteArray();
     }
 
     private static void chunk(ByteArrayOutputStream file, String type, byte[] data) {

@@ -58,6 +58,13 @@ public final class RingPictures {
         return all.toPicture("Pictures side by side. " + String.join(". ", words));
     }
 
+    /** A small square picture of parts without stones, as a PNG file that has the same bytes on every machine. */
+    public static byte[] thumbnail(Ring ring, Set<String> parts, int pixels) {
+        return new Renderer(RingScene.metal(ring, parts))
+                .pixels(Camera.THREE_QUARTER, pixels, pixels)
+                .toPlainPng();
+    }
+
     /** The camera that has a place on the ring straight before it: 0 deg is the crown. */
     public static Camera facing(double degrees) {
         double turn = degrees - 360 * Math.floor(degrees / 360);

@@ -32,6 +32,18 @@ public final class RingScene {
 
     /** Some parts, and the stones set in them. */
     public static Scene of(Ring ring, Set<String> parts) {
+        List<bandwright.dsl.view.render.Body> scene =
+                new ArrayList<>(metal(ring, parts).bodies());
+        for (StoneRow row : ring.design().stoneRows()) {
+            if (parts.contains(row.part())) {
+                addStones(scene, ring.layout(row.name()));
+            }
+        }
+        return new Scene(scene);
+    }
+
+    /** Some parts without stones. */
+    static Scene metal(Ring ring, Set<String> parts) {
         List<bandwright.dsl.view.render.Body> scene = new ArrayList<>();
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
@@ -39,11 +51,6 @@ public final class RingScene {
                         body.name(),
                         body.mesh(),
                         Finish.Metal.polished(body.section().metal().picture())));
-            }
-        }
-        for (StoneRow row : ring.design().stoneRows()) {
-            if (parts.contains(row.part())) {
-                addStones(scene, ring.layout(row.name()));
             }
         }
         return new Scene(scene);
