@@ -7,8 +7,11 @@ import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 
-/** How far a plan reaches; texts count as the points they stand on. */
+/** How far a plan reaches; the width of a text is a guess on the wide side, as nobody knows the reader's typeface. */
 public final class PlanBox {
+    /** Six tenths of the type size for a sign; capitals are seven tenths of it high. */
+    private static final double SIGN_WIDTH = 0.6 / 0.7;
+
     private PlanBox() {}
 
     public static Bounds of(Content.Plan plan) {
@@ -23,7 +26,10 @@ public final class PlanBox {
                 }
             }
             for (PlanLayer.Note note : layer.notes()) {
-                box = box.with(note.at());
+                double half = note.text().length() * SIGN_WIDTH * note.heightMm() / 2;
+                Point at = note.at();
+                box = box.with(new Point(at.x() - half, at.y() - note.heightMm()));
+                box = box.with(new Point(at.x() + half, at.y() + note.heightMm()));
             }
         }
         return box;

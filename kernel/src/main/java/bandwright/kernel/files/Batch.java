@@ -58,13 +58,20 @@ final class Batch implements AutoCloseable {
         if (writing.export().replace()) {
             if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
                 Path saved = beside(target, "old");
-                link(saved, target);
                 old.put(target, saved);
+                link(saved, target);
             }
             move(part, target);
         } else {
-            // Unlike a move, this fails if somebody else has put a file there meanwhile.
-            link(target, part);
+            try {
+                // Unlike a move, this fails if somebody else has put a file there meanwhile.
+                link(target, part);
+            } catch (FileAlreadyExistsException taken) {
+                if (!holdsSame(target, part)) {
+                    throw taken;
+                }
+                return;
+            }
         }
         put.push(target);
     }
@@ -85,7 +92,7 @@ final class Batch implements AutoCloseable {
         } catch (FileAlreadyExistsException taken) {
             throw taken;
         } catch (UnsupportedOperationException | IOException noLinks) {
-            Files.copy(existing, link);
+            Files.copy(existing, link, StandardCopyOption.COPY_ATTRIBUTES);
         }
     }
 
@@ -106,13 +113,19 @@ final class Batch implements AutoCloseable {
         old.values().forEach(Batch::forget);
     }
 
+    private static boolean holdsSame(Path target, Path part) throws IOException {
+        return Files.isRegularFile(target) && Files.mismatch(target, part) < 0;
+    }
+
     private void takeBack(Path target) {
         Path saved = old.remove(target);
+        Path part = staged.getOrDefault(target, target);
         try {
-            if (saved == null) {
-                Files.deleteIfExists(target);
-            } else {
+            if (saved != null) {
                 move(saved, target);
+            } else if (!Files.exists(part) || holdsSame(target, part)) {
+                // Else somebody has put another file there meanwhile, which is theirs.
+                Files.deleteIfExists(target);
             }
         } catch (IOException leftBehind) {
             // The trouble that matters is told already.

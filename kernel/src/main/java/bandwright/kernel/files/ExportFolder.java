@@ -7,6 +7,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -66,15 +67,11 @@ public final class ExportFolder {
 
     private List<Diagnostic> write(List<Answer.Exported> exports) {
         List<Diagnostic> faults = new ArrayList<>();
-        Set<String> names = new HashSet<>();
+        Set<String> taken = new HashSet<>();
         List<Writing> writings = new ArrayList<>();
         for (Answer.Exported export : exports) {
             for (ExportFile file : export.files()) {
-                if (names.add(sameName(file.name()))) {
-                    prepare(export, file, writings).ifPresent(faults::add);
-                } else {
-                    faults.add(fault("file-twice", export, file.name()));
-                }
+                prepare(export, file, taken, writings).ifPresent(faults::add);
             }
         }
         if (!faults.isEmpty()) {
@@ -101,12 +98,16 @@ public final class ExportFolder {
     }
 
     /** Names that are one on some systems count as one everywhere. */
-    private static String sameName(String name) {
-        return Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    private static String sameName(Path target) {
+        return Normalizer.normalize(target.toString(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
     }
 
     /** Finds out where a file goes; or why it must not. */
-    private Optional<Diagnostic> prepare(Answer.Exported export, ExportFile file, List<Writing> writings) {
+    private Optional<Diagnostic> prepare(
+            Answer.Exported export, ExportFile file, Set<String> taken, List<Writing> writings) {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            return Optional.of(fault("file-not-written", export, file.name(), "the notebook's folder is a file"));
+        }
         try {
             Files.createDirectories(folder);
             Path inside = folder.toRealPath();
@@ -115,15 +116,21 @@ public final class ExportFolder {
             if (parent == null || !Files.isDirectory(parent)) {
                 return Optional.of(fault("file-folder", export, String.valueOf(inside.relativize(parent(target)))));
             }
-            if (!parent.toRealPath().startsWith(inside)) {
+            parent = parent.toRealPath();
+            if (!parent.startsWith(inside)) {
                 return Optional.of(fault("file-outside", export, file.name()));
             }
+            target = parent.resolve(target.getFileName());
             if (Files.isSymbolicLink(target)) {
                 // A link keeps pointing where it points, if that is a file in here.
                 if (!Files.exists(target) || !target.toRealPath().startsWith(inside)) {
                     return Optional.of(fault("file-outside", export, file.name()));
                 }
                 target = target.toRealPath();
+            }
+            // By the place and not by the name: two names may lead to one place by a link.
+            if (!taken.add(sameName(target))) {
+                return Optional.of(fault("file-twice", export, file.name()));
             }
             if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
                 if (!Files.isRegularFile(target)) {
@@ -164,6 +171,8 @@ public final class ExportFolder {
         String said = String.valueOf(failure.getMessage());
         if (failure instanceof AccessDeniedException) {
             why = "its folder, or the file that is there, may not be written to";
+        } else if (failure instanceof NoSuchFileException) {
+            why = "its folder takes no files";
         } else if (said.contains("No space") || said.contains("quota")) {
             why = "there is no room left on the disk";
         } else if (said.contains("Read-only")) {

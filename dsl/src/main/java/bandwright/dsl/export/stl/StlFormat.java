@@ -82,18 +82,23 @@ public final class StlFormat implements Format {
         for (int t = 0; t < mesh.triangleCount(); t++) {
             for (int k = 0; k < 3; k++) {
                 int v = mesh.triangles()[3 * t + k];
-                p[3 * k] = mesh.x(v) + shift.x();
-                p[3 * k + 1] = mesh.y(v) + shift.y();
-                p[3 * k + 2] = mesh.z(v) + shift.z();
+                p[3 * k] = written(mesh.x(v) + shift.x());
+                p[3 * k + 1] = written(mesh.y(v) + shift.y());
+                p[3 * k + 2] = written(mesh.z(v) + shift.z());
             }
+            // Of the corners as they are read, which tilts a sliver's normal by more than readers let pass.
             normal(file, p);
             for (double coordinate : p) {
-                // On the grid again, so that a shift cannot part what belongs together.
-                file.putFloat((float) GridMesh.onGrid(coordinate));
+                file.putFloat((float) coordinate);
             }
             file.putShort((short) 0);
         }
         return file.array();
+    }
+
+    /** On the grid again, so that a shift cannot part what belongs together; then in single precision. */
+    private static double written(double mm) {
+        return (float) GridMesh.onGrid(mm);
     }
 
     private static void normal(ByteBuffer file, double[] p) {
