@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
-import static bandwright.dsl.check.Bench.of;
 import static bandwright.dsl.check.Bench.one;
 import static bandwright.dsl.check.Bench.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -59,7 +58,7 @@ class BandChecksTest {
 
     @Test
     void a_profile_without_outer_corners_has_no_edge() {
-        assertThat(of(
+        assertThat(Bench.of(
                         "edge-angle",
                         "profile form = half-round(width: 5 mm, height: 2 mm)\n"
                                 + "band shank { finger ISO 57  profile form  metal silver-925 }"))
