@@ -271,6 +271,11 @@ final class Asking {
             if (name.isRing() || (kind != null && kind.isPart())) {
                 return checked(picture(List.of(name), show.viewpoint()));
             }
+            boolean alone = show.span().start() == subject.span().start();
+            ShownWords.meant(name.text(), alone, source.place(name.span()), design)
+                    .ifPresent(meant -> {
+                        throw new Fault(meant);
+                    });
         }
         String value = design.evaluate(subject.value(), source).text();
         return List.of(new Answer.Words(

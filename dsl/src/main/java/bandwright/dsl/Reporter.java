@@ -27,11 +27,13 @@ import bandwright.dsl.resolve.Resolution;
 /** Draws up the numbers of a design. What cannot be measured becomes a trouble; the rest is still told. */
 final class Reporter {
     private final Resolution design;
+    private final RefusedCells refused;
     private final Supplier<Ring> ring;
     private final Supplier<Findings> findings;
     private final List<Diagnostic> troubles = new ArrayList<>();
 
-    Reporter(Resolution design, Supplier<Ring> ring, Supplier<Findings> findings) {
+    Reporter(Resolution design, RefusedCells refused, Supplier<Ring> ring, Supplier<Findings> findings) {
+        this.refused = refused;
         this.findings = findings;
         this.design = design;
         this.ring = ring;
@@ -64,7 +66,7 @@ final class Reporter {
                 rows,
                 requirements,
                 checks,
-                troubles,
+                refused.explained(troubles),
                 design.fingerprint());
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 import org.jspecify.annotations.Nullable;
 
@@ -54,13 +55,16 @@ public final class Workbench {
     private final Workshop workshop;
     private final ParseMemory texts;
     private final List<Chapter> story;
+    private final RefusedCells refused;
     private final Resolution design;
     private @Nullable Ring ring;
     private @Nullable Set<Diagnostic> faults;
     private @Nullable Findings findings;
     private @Nullable Findings quickFindings;
 
-    private Workbench(Definitions definitions, Workshop workshop, ParseMemory texts, List<Chapter> story) {
+    private Workbench(
+            Definitions definitions, Workshop workshop, ParseMemory texts, List<Chapter> story, RefusedCells refused) {
+        this.refused = refused;
         this.texts = texts;
         this.definitions = definitions;
         this.story = List.copyOf(story);
@@ -69,7 +73,7 @@ public final class Workbench {
     }
 
     public static Workbench empty() {
-        return new Workbench(Definitions.EMPTY, new Workshop(), new ParseMemory(), List.of());
+        return new Workbench(Definitions.EMPTY, new Workshop(), new ParseMemory(), List.of(), RefusedCells.NONE);
     }
 
     /**
@@ -111,28 +115,45 @@ public final class Workbench {
             String cellId, SourceText text, List<OwnFunction> functions, boolean answered, Listener listener) {
         ParseResult parsed = RingParser.parse(text);
         if (parsed.hasErrors()) {
-            return new Outcome(this, parsed.diagnostics(), List.of());
+            return refused(cellId, text, parsed.names(), parsed.diagnostics());
         }
         Definitions.Change change = definitions.with(cellId, text, parsed.cell());
         List<Diagnostic> told = new ArrayList<>(parsed.diagnostics());
         told.addAll(change.diagnostics());
         if (change.hasErrors()) {
-            return new Outcome(this, told, List.of());
+            return refused(cellId, text, parsed.names(), told);
         }
-        Workbench next = decided(change.definitions().withFunctions(cellId, functions));
+        Workbench next =
+                decided(change.definitions().withFunctions(cellId, functions), refused.taken(cellId, parsed.names()));
         told.addAll(next.newFaults(this, text));
         if (told.stream().anyMatch(Diagnostic::isError)) {
             // Nothing was replaced after all.
             told.removeIf(note -> note.code().equals("redefined"));
-            return new Outcome(this, told, List.of());
+            return refused(cellId, text, parsed.names(), told);
         }
-        return answered
+        Outcome outcome = answered
                 ? next.answer(this, parsed.cell().statements(), text, told, listener)
                 : new Outcome(next, told, List.of());
+        return outcome.hasErrors()
+                ? refused(cellId, text, parsed.names(), outcome.diagnostics())
+                : new Outcome(
+                        outcome.workbench(),
+                        next.refused.explained(outcome.diagnostics()),
+                        outcome.answers(),
+                        outcome.unanswered());
+    }
+
+    /** A cell with an error changes nothing but what is known of refused cells; what the design had by a name, it has still. */
+    private Outcome refused(String cellId, SourceText text, Set<String> names, List<Diagnostic> told) {
+        Set<String> missing = new TreeSet<>(names);
+        missing.removeAll(definitions.names());
+        RefusedCells cells = refused.refused(cellId, text.name(), missing);
+        Workbench same = cells.equals(refused) ? this : new Workbench(definitions, workshop, texts, story, cells);
+        return new Outcome(same, cells.explained(told), List.of());
     }
 
     /** This design with other definitions, and what was decided by them kept in mind. */
-    private Workbench decided(Definitions changed) {
+    private Workbench decided(Definitions changed, RefusedCells cells) {
         Chapter chapter = new Chapter(definitions, changed);
         List<Chapter> longer = new ArrayList<>(story);
         if (chapter.tells()) {
@@ -140,7 +161,11 @@ public final class Workbench {
         }
         // Nobody reads a longer story, and each chapter holds a design.
         return new Workbench(
-                changed, workshop, texts, longer.subList(Math.max(0, longer.size() - MOST_CHAPTERS), longer.size()));
+                changed,
+                workshop,
+                texts,
+                longer.subList(Math.max(0, longer.size() - MOST_CHAPTERS), longer.size()),
+                cells);
     }
 
     private Outcome answer(
@@ -281,12 +306,12 @@ public final class Workbench {
 
     /** Takes away all that a cell made. */
     public Workbench without(String cellId) {
-        return decided(definitions.without(cellId));
+        return decided(definitions.without(cellId), refused.taken(cellId, Set.of()));
     }
 
     /** The numbers of the design as it stands. */
     public Report report() {
-        return new Reporter(design, this::ring, this::checked).report();
+        return new Reporter(design, refused, this::ring, this::checked).report();
     }
 
     /** The definitions with a range, in alphabetical order; those whose range or value cannot be worked out yet are left out. */
@@ -319,7 +344,7 @@ public final class Workbench {
                     (near.isEmpty() ? unknown.expected(String.join(", ", known)) : unknown.suggest(named, near.get(0)))
                             .build());
         }
-        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop, texts, story);
+        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop, texts, story, refused);
         try {
             Value old = design.valueOf(name);
             Value given = next.design.valueOf(name);

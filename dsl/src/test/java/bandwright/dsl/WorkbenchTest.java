@@ -17,6 +17,7 @@ import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.PlainRenderer;
 import bandwright.dsl.golden.GoldenFiles;
 import bandwright.dsl.material.MetalCatalogue;
+import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -107,6 +108,47 @@ class WorkbenchTest {
         Outcome outcome = run(before, "b", "breadth = 5 mm\nfinger-size = 5 mm + 2 g");
         assertThat(outcome.hasErrors()).isTrue();
         assertThat(outcome.workbench()).isSameAs(before);
+    }
+
+    @Test
+    void what_a_refused_cell_would_have_defined_is_missed_by_its_name() {
+        Workbench before = run(Workbench.empty(), "a", BAND).workbench();
+        Workbench refused = run(
+                        before,
+                        "cell 3",
+                        "f = 2 mm\nthick = 5 mm + 2 g\ncut trough from shank {\n  width = 1 mm\n  keep stripe in silver-925\n}")
+                .workbench();
+        assertThat(refused.report().fingerprint()).isEqualTo(before.report().fingerprint());
+
+        Outcome missing = run(refused, "cell 4", "far = f * 2\nshow far\nshow stripe\nshow nobody");
+        assertThat(advice(missing))
+                .contains(
+                        "not-defined-yet f: cell 3 would have defined it, but was refused: mend it and run it again.",
+                        "not-defined-yet stripe: cell 3 would have defined it, but was refused: mend it and run it again.",
+                        "waits far: cell 3 would have defined it, but was refused: mend it and run it again.",
+                        "not-defined-yet nobody: null");
+        assertThat(missing.workbench().report().troubles())
+                .extracting(Diagnostic::advice)
+                .contains("cell 3 would have defined it, but was refused: mend it and run it again.");
+
+        Workbench again = run(refused, "cell 3", "thick = 5 mm").workbench();
+        assertThat(advice(run(again, "cell 4", "show f\nshow stripe")))
+                .containsExactly("not-defined-yet f: null", "not-defined-yet stripe: null");
+        assertThat(advice(run(refused, "cell 3", "show f"))).containsExactly("not-defined-yet f: null");
+        Workbench elsewhere = run(refused, "cell 5", "f = 1 mm").workbench();
+        assertThat(advice(run(elsewhere, "cell 6", "forget f\nshow f"))).containsExactly("not-defined-yet f: null");
+        assertThat(advice(run(refused.without("cell 3"), "cell 4", "show f")))
+                .containsExactly("not-defined-yet f: null");
+    }
+
+    /** Code, words and advice of all that was told. */
+    private static List<String> advice(Outcome outcome) {
+        return outcome.diagnostics().stream()
+                .map(told -> {
+                    Place place = Objects.requireNonNull(told.place());
+                    return told.code() + " " + place.source().text(place.span()) + ": " + told.advice();
+                })
+                .toList();
     }
 
     @Test

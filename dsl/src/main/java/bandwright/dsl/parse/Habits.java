@@ -10,6 +10,7 @@ import org.antlr.v4.runtime.Token;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.MetalCatalogue;
+import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.source.Span;
 
 import static bandwright.dsl.parse.antlr.BandLexer.*;
@@ -38,6 +39,28 @@ final class Habits {
             Map.entry("shape", "profile"),
             Map.entry("name", "title"),
             Map.entry("assert", "require"));
+
+    private static final String ROW = "stone-row name on part";
+    private static final String GROOVE = "cut name from part";
+
+    /** Where properties belong that somebody has written outside; those that read as a definition are not among them. */
+    private static final Map<String, String> BLOCKS = Map.of(
+            "stone", ROW,
+            "spacing", ROW,
+            "around", ROW,
+            "finger", "band name",
+            "keep", GROOVE,
+            "let-in", GROOVE,
+            "joined", GROOVE,
+            "channel", "cut name for row from part");
+
+    /** An example of a name, for statements that were written without one, by their first word and the next. */
+    private static final Map<List<Integer>, String> NAMES = Map.of(
+            List.of(PRONGS, FOR), "pins",
+            List.of(CUT, FOR), "seats",
+            List.of(CUT, FROM), "groove",
+            List.of(STONE_ROW, ON), "lights",
+            List.of(BAND, LBRACE), "shank");
 
     private static final int MOST_RECIPES = 8;
 
@@ -70,12 +93,29 @@ final class Habits {
             return Optional.of(fault("missing-colon", index, index)
                     .with(text(index - 1))
                     .suggest(report.after(words.get(index - 1)), ":"));
-        } else if (type(-2) == STONE && Words.isName(type(-1)) && type(0) == NUMBER) {
+        } else if (isStoneWithout() && StoneCut.find(text(index - 1)).isPresent()) {
+            return Optional.of(fault("stone-without-material", index - 1, index - 1)
+                    .with(text(index - 1))
+                    .suggest(report.source().place(span(index - 1, index - 1)), text(index - 1) + " diamond"));
+        } else if (isStoneWithout()) {
             return Optional.of(fault("stone-without-cut", index - 1, index - 1)
                     .suggest(report.source().place(span(index - 1, index - 1)), "round " + text(index - 1)));
-        } else if (index == 1 && words.get(0).getType() == RING && type(0) == NAME && type(1) == LBRACE) {
+        } else if (index == 1
+                && words.get(0).getType() == RING
+                && type(0) == NAME
+                && (type(1) == LBRACE || type(1) == Token.EOF)) {
+            Diagnostic.Builder fault = fault("ring-for-band", 0, 0);
             return Optional.of(
-                    fault("ring-for-band", 0, 0).suggest(report.source().place(span(0, 0)), "band"));
+                    type(1) == LBRACE
+                            ? fault.suggest(report.source().place(span(0, 0)), "band")
+                            : fault.suggestLine(
+                                    "band " + text(1) + " { finger ISO 57  profile dome  metal silver-925 }"));
+        } else if (index == 1 && NAMES.containsKey(List.of(type(-1), type(0)))) {
+            return Optional.of(fault("statement-without-name", 0, index)
+                    .with(text(0))
+                    .suggest(report.after(words.get(0)), " " + NAMES.get(List.of(type(-1), type(0)))));
+        } else if (index == 1 && BLOCKS.containsKey(text(0)) && !isValue()) {
+            return Optional.of(fault("property-outside", 0, 0).with(text(0), BLOCKS.get(text(0)) + " { … }"));
         } else if (isMeasureWithoutBrackets()) {
             return Optional.of(fault("measure-without-brackets", index - 1, index)
                     .with(text(index - 1))
@@ -89,19 +129,39 @@ final class Habits {
         return Optional.ofNullable(OTHER_WORDS.get(word));
     }
 
-    /** {@code 14k}, {@code 585}: the recipes that are sold under it. */
+    /** {@code stone round 1.5 mm}: a cut or a material is missing. */
+    private boolean isStoneWithout() {
+        return type(-2) == STONE && Words.isName(type(-1)) && type(0) == NUMBER;
+    }
+
+    /** Whether the fault is a plain value: then the word before it may be the name of a definition. */
+    private boolean isValue() {
+        return Words.startsValue(type(0)) && !Words.isName(type(0));
+    }
+
+    /** {@code 14k}, {@code 585}, {@code 18k-yellow}: the recipes that are sold under it. */
     private Diagnostic.Builder metalByNumber() {
         boolean karat = type(1) == NAME || type(1) == UNIT;
         int last = karat && index + 1 < words.size() ? index + 1 : index;
         String mark = report.source().text(span(index, last)).replace(" ", "");
-        List<String> recipes = MetalCatalogue.recipes(mark.replaceFirst("(?i)kt$", "k")).stream()
-                .map(Metal::name)
-                .toList();
+        List<String> recipes = recipes(mark);
         Diagnostic.Builder fault = fault("metal-by-number", index, last).with(mark);
         return recipes.isEmpty()
                 ? fault
                 : fault.expected(String.join(", ", recipes.subList(0, Math.min(MOST_RECIPES, recipes.size())))
                         + (recipes.size() > MOST_RECIPES ? " and others" : ""));
+    }
+
+    /** Those of the mark, and where it names a colour, those of that colour if there are any. */
+    private static List<String> recipes(String mark) {
+        List<String> said = List.of(mark.split("-", -1));
+        List<String> recipes = MetalCatalogue.recipes(said.get(0).replaceFirst("(?i)kt$", "k")).stream()
+                .map(Metal::name)
+                .toList();
+        List<String> coloured = recipes.stream()
+                .filter(name -> List.of(name.split("-", -1)).containsAll(said.subList(1, said.size())))
+                .toList();
+        return coloured.isEmpty() ? recipes : coloured;
     }
 
     private Diagnostic.Builder colonForEquals() {

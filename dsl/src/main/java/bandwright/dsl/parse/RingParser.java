@@ -3,6 +3,7 @@ package bandwright.dsl.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 import org.antlr.v4.runtime.Token;
 
@@ -33,6 +34,7 @@ public final class RingParser {
     public static ParseResult parse(SourceText source) {
         Report report = new Report(source);
         List<Statement> statements = new ArrayList<>();
+        Set<String> names = Set.of();
         if (source.length() > LONGEST) {
             report.add(Diagnostic.error("text-too-long", source.place(new Span(0, 1))));
         } else {
@@ -45,6 +47,7 @@ public final class RingParser {
                         .with(Integer.toString(MOST_STATEMENTS)));
                 chunks = List.of();
             }
+            names = NamesMeant.by(chunks);
             for (List<Token> chunk : chunks) {
                 Statement statement = StatementReader.read(chunk, report);
                 if (statement != null) {
@@ -56,7 +59,7 @@ public final class RingParser {
         List<Statement> sound = statements.stream()
                 .filter(statement -> diagnostics.stream().noneMatch(diagnostic -> liesIn(diagnostic, statement)))
                 .toList();
-        return new ParseResult(new Cell(sound, new Span(0, source.length())), diagnostics);
+        return new ParseResult(new Cell(sound, new Span(0, source.length())), names, diagnostics);
     }
 
     private static boolean liesIn(Diagnostic diagnostic, Statement statement) {

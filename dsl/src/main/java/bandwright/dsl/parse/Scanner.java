@@ -32,6 +32,7 @@ final class Scanner {
 
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
     private static final Pattern GLUED = Pattern.compile("(.+)-(\\d+(?:\\.\\d+)?)");
+    private static final Map<String, String> CURRENCY_SIGNS = Map.of("€", "EUR", "£", "GBP", "$", "USD", "¥", "JPY");
     private static final Map<String, Integer> FOREIGN = Map.of("==", EQ, "!=", NE, "&&", AND, "||", OR, "**", CARET);
 
     private final Report report;
@@ -91,6 +92,7 @@ final class Scanner {
             case FOREIGN_SIGN -> foreignSign(token);
             case OPEN_STRING -> openString(at);
             case UNKNOWN -> unknown(at);
+            case NUMBER -> amount(at);
             default -> words.add(token);
         }
     }
@@ -180,9 +182,39 @@ final class Scanner {
         words.add(made(STRING, token, token.getText() + "\"", span(token)));
     }
 
+    /** A number; a currency's sign in front of it goes behind it. */
+    private void amount(int at) {
+        Token token = raw.get(at);
+        words.add(token);
+        String currency = CURRENCY_SIGNS.get(text(at - 1));
+        if (currency != null && type(at - 2) != NUMBER) {
+            words.add(made(UNIT, raw.get(at - 1), currency, span(raw.get(at - 1))));
+        }
+    }
+
+    /** {@code 60 €/g}, {@code €60}: the currency's letters stand after the number. */
+    private void currencySign(int at, String currency) {
+        Token sign = raw.get(at);
+        Diagnostic.Builder fault =
+                Diagnostic.error("foreign-sign", report.place(sign)).with(sign.getText(), currency);
+        if (type(at - 1) != NUMBER && type(at + 1) == NUMBER) {
+            Token number = raw.get(at + 1);
+            report.add(fault.suggest(report.place(sign, number), number.getText() + " " + currency));
+            return;
+        }
+        boolean glued = type(at - 1) == NUMBER && raw.get(at - 1).getStopIndex() + 1 == sign.getStartIndex();
+        report.add(fault.suggest(report.place(sign), glued ? " " + currency : currency));
+        words.add(made(UNIT, sign, currency, span(sign)));
+    }
+
     /** Signs the language does not know are left out; a run of them is one error. */
     private void unknown(int at) {
         Token token = raw.get(at);
+        String currency = CURRENCY_SIGNS.get(token.getText());
+        if (currency != null && (type(at - 1) == NUMBER || type(at + 1) == NUMBER || isQuotient(at))) {
+            currencySign(at, currency);
+            return;
+        }
         boolean runs = type(at - 1) == UNKNOWN && raw.get(at - 1).getStopIndex() + 1 == token.getStartIndex();
         if (runs) {
             return;
@@ -211,6 +243,14 @@ final class Scanner {
                 || type == Character.UNASSIGNED
                 || type == Character.PRIVATE_USE;
         return unseen ? String.format(Locale.ROOT, "U+%04X", point) : text;
+    }
+
+    private boolean isQuotient(int at) {
+        return type(at + 1) == SLASH && type(at + 2) == UNIT;
+    }
+
+    private String text(int at) {
+        return at < 0 || at >= raw.size() ? "" : raw.get(at).getText();
     }
 
     private int type(int at) {

@@ -19,6 +19,8 @@ import static bandwright.dsl.parse.antlr.BandLexer.*;
  * case looks at the word that does not fit and its neighbours.
  */
 final class SyntaxFault {
+    private static final Set<String> LENGTHS = Set.of("mm", "cm", "um", "inch");
+
     private final List<Token> words;
     private final Expectation expectation;
     private final Report report;
@@ -44,12 +46,14 @@ final class SyntaxFault {
         Optional<Diagnostic.Builder> habit = new Habits(words, expectation, report).said();
         if (habit.isPresent()) {
             return add(habit.get());
+        } else if (stockAt() >= 0) {
+            return stockWithoutSide(stockAt());
         } else if (inBlock && lacksValue()) {
             return unfinishedProperty();
         } else if (inBlock && (type(0) == EQ || type(0) == COLON) && Words.isName(type(-1))) {
             return propertyWithSign(index, index - 1);
         } else if (isLimitWithSign()) {
-            return propertyWithSign(index, index - 1);
+            return limitWithSign();
         } else if (inBlock && isOpenedProperty()) {
             return propertyWithSign(index, index - 1);
         } else if (inBlock && type(0) == COMMA) {
@@ -103,7 +107,28 @@ final class SyntaxFault {
 
     /** {@code limit casting-wall = …}: it reads as a property does. */
     private boolean isLimitWithSign() {
-        return index == 2 && words.get(0).getType() == LIMIT && (type(0) == EQ || type(0) == COLON);
+        boolean sign =
+                type(0) == COLON || type(0) == EQ || type(0) == GE || type(0) == GT || type(0) == LE || type(0) == LT;
+        return index == 2 && words.get(0).getType() == LIMIT && sign;
+    }
+
+    /** A limit wants its reason too: said at once, not by the next error. */
+    private boolean limitWithSign() {
+        if (index + 1 >= words.size()) {
+            return add(Diagnostic.error("unfinished-statement", report.after(words.get(index)))
+                    .expected("a value"));
+        }
+        boolean reasoned = words.stream().anyMatch(word -> word.getType() == BECAUSE);
+        if (reasoned) {
+            return propertyWithSign(index, index - 1);
+        }
+        Span value = Report.span(words.get(index + 1)).to(Report.span(words.get(words.size() - 1)));
+        add(fault("property-with-sign", words.get(index))
+                .with(text(index - 1), text(index))
+                .suggestLine("limit " + text(index - 1) + " " + report.source().text(value)
+                        + " because \"our caster holds this\""));
+        words.remove(index);
+        return true;
     }
 
     private boolean propertyWithSign(int sign, int word) {
@@ -118,6 +143,38 @@ final class SyntaxFault {
         add(fault("property-with-comma", words.get(comma))
                 .suggest(report.source().place(withSpaces(comma)), " "));
         words.remove(comma);
+        return true;
+    }
+
+    /** Where the figure of a stock begins that is followed by no side; negative if this is not what is wrong. */
+    private int stockAt() {
+        if (!expectation.kinds().contains(OUTSIDE)) {
+            return -1;
+        }
+        int first = index;
+        while (first > 0 && type(first - 1 - index) != STOCK && type(first - 1 - index) != COMMA) {
+            first--;
+        }
+        return first > 0 && first < index ? first : -1;
+    }
+
+    /** {@code stock 0.1 mm}, {@code stock 0.1}, {@code stock 2 %}. */
+    private boolean stockWithoutSide(int first) {
+        Token last = words.get(index - 1);
+        Diagnostic.Builder fault = Diagnostic.error("stock-without-side", report.place(words.get(first), last));
+        boolean plain = first == index - 1 && type(-1) == NUMBER;
+        boolean noLength = words.subList(first, index).stream()
+                .anyMatch(word -> word.getType() == UNIT && !LENGTHS.contains(word.getText()));
+        boolean second = type(first - 1 - index) == COMMA
+                && words.subList(0, first).stream().anyMatch(word -> word.getType() == OUTSIDE);
+        int side = second ? INSIDE : OUTSIDE;
+        String word = Words.spelling(side);
+        add(
+                noLength
+                        ? fault.expected("a length and its side, such as 0.1 mm " + word)
+                        : fault.suggest(report.after(last), (plain ? " mm " : " ") + word));
+        int end = Report.span(last).end();
+        words.add(index, Scanner.made(side, last, word, new Span(end, end)));
         return true;
     }
 

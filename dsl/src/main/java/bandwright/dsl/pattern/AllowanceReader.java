@@ -101,26 +101,44 @@ public final class AllowanceReader {
         Value value = design.evaluate(amount, source);
         if (!(value instanceof Value.Amount given)
                 || !given.quantity().dimension().equals(most.dimension())) {
-            throw new Fault(Diagnostic.error("wrong-kind", source.place(amount.span()))
-                    .with(kind(most.dimension()), value.kind())
-                    .build());
+            Diagnostic.Builder fault = Diagnostic.error("wrong-kind", source.place(amount.span()))
+                    .with(kind(word, most.dimension()), value.kind());
+            throw new Fault(
+                    withUnit(fault, amount, Unit.MILLIMETRE, least, most).build());
         }
         double figure = given.quantity().value();
         if (!(figure >= least.value() && figure <= most.value())) {
-            throw new Fault(Diagnostic.error("allowance-out-of-range", source.place(amount.span()))
-                    .with(word, least.toString(), most.toString(), shown(given.quantity()))
-                    .build());
+            Diagnostic.Builder fault = Diagnostic.error("allowance-out-of-range", source.place(amount.span()))
+                    .with(word, least.toString(), most.toString(), shown(given.quantity()));
+            throw new Fault(withUnit(fault, amount, Unit.PERCENT, least, most).build());
         }
         return given.quantity();
+    }
+
+    /** A number alone that would be right with a unit behind it gets the unit. */
+    private Diagnostic.Builder withUnit(
+            Diagnostic.Builder fault, Expression amount, Unit unit, Quantity least, Quantity most) {
+        if (!(amount instanceof Expression.NumberLiteral number)
+                || number.unit() != null
+                || !unit.dimension().equals(most.dimension())) {
+            return fault;
+        }
+        String text = source.text(amount.span());
+        if (!(design.evaluate(amount, source) instanceof Value.Amount plain)) {
+            return fault;
+        }
+        double figure = Quantity.of(plain.quantity().value(), unit).value();
+        boolean fits = figure >= least.value() && figure <= most.value();
+        return fits ? fault.suggest(source.place(amount.span()), text + " " + unit.symbol()) : fault;
     }
 
     private static String shown(Quantity given) {
         return given.dimension().isNumber() ? given.in(Unit.PERCENT).toString() : given.toString();
     }
 
-    private static String kind(Dimension dimension) {
+    private static String kind(String word, Dimension dimension) {
         if (dimension.isNumber()) {
-            return "a share, such as 1.6 %,";
+            return word.equals("shrinkage") ? "a share, such as 1.6 %," : "a share, such as 30 %,";
         }
         return dimension.equals(Dimension.LENGTH) ? "a length" : "a density, such as 1.1 g/cm^3,";
     }

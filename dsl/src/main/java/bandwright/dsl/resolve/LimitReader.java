@@ -48,12 +48,16 @@ final class LimitReader extends Reader {
 
     private void unknown(Limit limit) {
         String key = limit.name().text();
-        List<String> near = NearNames.nearest(key, known.keys());
+        // A word of a limit's name, such as wall, more often means one of those than it is a slip of the pen.
+        List<String> holding = known.keys().stream()
+                .filter(limitKey -> List.of(limitKey.split("-", -1)).contains(key))
+                .toList();
+        List<String> near = holding.isEmpty() ? NearNames.nearest(key, known.keys()) : holding;
         Diagnostic.Builder fault =
                 Diagnostic.error("unknown-limit", place(limit.name())).with(key);
         faults.add(
-                near.isEmpty()
-                        ? fault.expected(String.join(", ", known.keys()))
+                near.isEmpty() || holding.size() > 1
+                        ? fault.expected(String.join(", ", near.isEmpty() ? known.keys() : near))
                         : fault.suggest(place(limit.name()), near.get(0)));
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
@@ -21,6 +22,7 @@ import bandwright.dsl.resolve.profile.Drawing;
 import bandwright.dsl.resolve.profile.Form;
 import bandwright.dsl.resolve.profile.FormDrawing;
 import bandwright.dsl.source.Place;
+import bandwright.dsl.source.Span;
 import bandwright.dsl.syntax.Argument;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Profile;
@@ -58,6 +60,7 @@ final class ProfileReader extends Reader {
         Optional<Form> form = form(shape.form());
         Map<String, Argument> arguments = new LinkedHashMap<>();
         Map<String, Double> sizes = new LinkedHashMap<>();
+        Set<String> meant = withoutNames(shape, form);
         for (Argument argument : shape.sizes()) {
             named(argument, form).ifPresent(word -> {
                 if (arguments.putIfAbsent(word, argument) != null) {
@@ -68,7 +71,7 @@ final class ProfileReader extends Reader {
             });
         }
         for (String word : List.of("width", "height")) {
-            if (!arguments.containsKey(word)) {
+            if (!arguments.containsKey(word) && !meant.contains(word)) {
                 faults.add(Diagnostic.error("missing-size", place(shape.form()))
                         .with(word, shape.form().text())
                         .suggestLine("profile " + name() + " = " + shape.form() + "(width: 4 mm, height: 1.8 mm)"));
@@ -105,12 +108,38 @@ final class ProfileReader extends Reader {
         return form;
     }
 
-    /** The word of a size; the fault of a size without one, or with one that the form does not have, is told. */
+    /** Sizes without a name are told in one go, each with the first name that is still free; answers those names. */
+    private Set<String> withoutNames(ProfileShape.Form shape, Optional<Form> form) {
+        List<Argument> all = shape.sizes();
+        List<Argument> bare =
+                all.stream().filter(argument -> argument.name() == null).toList();
+        if (bare.isEmpty()) {
+            return Set.of();
+        }
+        List<String> free = new ArrayList<>(form.map(Form::sizes).orElse(List.of("width", "height")));
+        all.forEach(argument -> free.remove(String.valueOf(argument.name())));
+        Diagnostic.Builder fault = Diagnostic.error("size-without-name", place(bare.get(0)));
+        bare.forEach(argument -> fault.label(place(argument), ""));
+        if (bare.size() > free.size()) {
+            faults.add(fault.expected("a name before it; " + shape.form() + " has " + String.join(", ", free)));
+            return Set.copyOf(free);
+        }
+        List<String> names = free.subList(0, bare.size());
+        int next = 0;
+        List<String> written = new ArrayList<>();
+        for (Argument argument : all) {
+            String text = source.text(argument.span());
+            written.add(argument.name() == null ? names.get(next++) + ": " + text : text);
+        }
+        Span span = all.get(0).span().to(all.get(all.size() - 1).span());
+        faults.add(fault.suggest(source.place(span), String.join(", ", written)));
+        return Set.copyOf(names);
+    }
+
+    /** The word of a size; the fault of one that the form does not have is told. */
     private Optional<String> named(Argument argument, Optional<Form> form) {
         Name word = argument.name();
         if (word == null) {
-            faults.add(Diagnostic.error("size-without-name", place(argument))
-                    .expected("a name before it, such as width: " + source.text(argument.span())));
             return Optional.empty();
         } else if (form.isPresent() && !form.get().sizes().contains(word.text())) {
             List<String> near = NearNames.nearest(word.text(), form.get().sizes());

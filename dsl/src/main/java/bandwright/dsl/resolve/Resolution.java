@@ -418,8 +418,8 @@ public final class Resolution implements Design, Scope {
         };
     }
 
-    /** Whether anything at all is known by that name. */
-    boolean isKnown(String name) {
+    /** Whether anything is known by that name, defined or built in. */
+    public boolean isKnown(String name) {
         return definitions.kind(name).isPresent()
                 || given.containsKey(name)
                 || builtIn(name).isPresent();

@@ -1,7 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.resolve;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,6 +27,11 @@ final class SeatsReader extends Reader {
 
     /** Width of a channel as a share of the stones where nothing is said. */
     private static final double CHANNEL_SHARE = 0.9;
+
+    /** A notch where nothing is known of the stones, and what one is deeper than the girdle's reach, in mm; examples. */
+    private static final double LEAST_NOTCH_MM = 0.15;
+
+    private static final double NOTCH_BEYOND_MM = 0.02;
 
     /** Sums of lengths are right to this, in mm. */
     private static final double NEGLIGIBLE_MM = 1e-9;
@@ -117,12 +124,46 @@ final class SeatsReader extends Reader {
         Block<ChannelProperty> sizes = channel.block();
         double stone = row.map(known -> known.widthMm()).orElse(Double.NaN);
         Property.Amount bars = sizes.amount(Property.Word.BARS_EVERY);
+        double width = channelWidth(sizes.amount(Property.Word.WIDTH), stone);
+        missingSizes(channel, (stone - width) / 2);
         return Optional.of(new Seats.Channel(
-                channelWidth(sizes.amount(Property.Word.WIDTH), stone),
-                required(sizes, Property.Word.NOTCH, Sign.POSITIVE, "notch 0.15 mm"),
-                required(sizes, Property.Word.LIP, Sign.POSITIVE, "lip 0.3 mm"),
-                required(sizes, Property.Word.FLOOR, Sign.POSITIVE, "floor 0.6 mm"),
+                width,
+                size(sizes, Property.Word.NOTCH),
+                size(sizes, Property.Word.LIP),
+                size(sizes, Property.Word.FLOOR),
                 bars == null ? 0 : whole(bars)));
+    }
+
+    private double size(Block<ChannelProperty> sizes, Property.Word word) {
+        return optional(sizes, word, Sign.POSITIVE).orElse(Double.NaN);
+    }
+
+    /**
+     * All sizes that a channel lacks, in one go.
+     *
+     * @param reachMm how far a girdle reaches into each wall; not-a-number where that is not known
+     */
+    private void missingSizes(SeatsProperty.Channel channel, double reachMm) {
+        double notch = reachMm + NOTCH_BEYOND_MM > LEAST_NOTCH_MM
+                ? Math.ceil((reachMm + NOTCH_BEYOND_MM) * 20) / 20
+                : LEAST_NOTCH_MM;
+        Map<Property.Word, String> examples = new LinkedHashMap<>();
+        examples.put(Property.Word.NOTCH, millimetres(notch));
+        examples.put(Property.Word.LIP, "0.3 mm");
+        examples.put(Property.Word.FLOOR, "0.6 mm");
+        examples.keySet().removeIf(word -> channel.block().amount(word) != null);
+        if (examples.isEmpty()) {
+            return;
+        }
+        List<String> words = examples.keySet().stream().map(Property.Word::word).toList();
+        List<String> lines = examples.entrySet().stream()
+                .map(example -> example.getKey().word() + " " + example.getValue())
+                .toList();
+        int last = words.size() - 1;
+        String all = last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        faults.add(Diagnostic.error(last == 0 ? "missing-property" : "missing-properties", place(channel))
+                .with(all, name())
+                .suggestLine(String.join("  ", lines)));
     }
 
     private double channelWidth(Property.@Nullable Amount width, double stone) {

@@ -110,7 +110,7 @@ class RingParserTest {
 
         assertThat(result.diagnostics())
                 .extracting(Diagnostic::code)
-                .containsExactly("missing-equals", "unexpected-word");
+                .containsExactly("missing-equals", "statement-without-name");
         assertThat(result.cell().statements()).hasSize(3);
     }
 

@@ -4,6 +4,7 @@ package bandwright.kernel.app;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import bandwright.dsl.Report;
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -31,8 +32,22 @@ final class Complaints {
         if (run.ranNothing()) {
             terminal.complain("bandwright: there is nothing to run");
         } else if (report.parts().isEmpty()) {
-            terminal.complain("bandwright: there is no ring to measure;"
-                    + " a ring is a band with a finger size, a profile and a metal");
+            terminal.complain("bandwright: " + noRing(run));
         }
+    }
+
+    /** Why there is no ring: a cell that was refused for one slip takes all that it would have made with it. */
+    static String noRing(NotebookRun run) {
+        List<Diagnostic> refusals = run.refusals();
+        if (refusals.isEmpty()) {
+            return "there is no ring to measure; a ring is a band with a finger size, a profile and a metal";
+        }
+        String where = refusals.stream()
+                .flatMap(refusal -> Stream.ofNullable(refusal.place()))
+                .findFirst()
+                .map(place -> place.source().name() + ", line " + place.line())
+                .orElse("a cell");
+        return "the ring was not made, because of "
+                + (refusals.size() == 1 ? "the error in " : refusals.size() + " errors, the first in ") + where;
     }
 }

@@ -4,6 +4,7 @@ package bandwright.kernel.app;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
@@ -31,11 +32,23 @@ record RunVerb(Terminal terminal, Path input, @Nullable Path out, boolean inPlac
         complaints.tell(run.diagnostics());
         complaints.tellIfNothing(run, run.report());
         if (!quiet) {
-            terminal.say("\n" + Summary.text(run.report()));
+            if (notebook.isOneText()) {
+                // Whoever runs a text has no page open to look at.
+                AnswerText.of(run).forEach(answer -> terminal.say("\n" + answer));
+            }
+            terminal.say("\n" + Summary.text(run.report(), sentence(Complaints.noRing(run))));
             exported(run).forEach(file -> terminal.say("wrote  " + folder.place(file)));
             terminal.say("wrote  " + files.notebook() + "\nwrote  " + files.page());
+            if (AnswerText.isSeenElsewhere(run)) {
+                terminal.say("\nAll tables and pictures are in these files: the page opens in any browser,"
+                        + " the notebook in Jupyter.");
+            }
         }
         return ExitCode.of(run.verdict());
+    }
+
+    private static String sentence(String reason) {
+        return reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1) + ".";
     }
 
     private static List<ExportFile> exported(NotebookRun run) {

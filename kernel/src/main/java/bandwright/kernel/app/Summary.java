@@ -16,6 +16,15 @@ final class Summary {
 
     /** Ends with a line feed; without any numbers it says so. */
     static String text(Report report) {
+        return text(report, "There is no ring to measure.");
+    }
+
+    /**
+     * Ends with a line feed.
+     *
+     * @param otherwise what is said where there are no numbers
+     */
+    static String text(Report report, String otherwise) {
         List<String> blocks = new ArrayList<>();
         String head = head(report);
         if (!head.isEmpty()) {
@@ -32,7 +41,7 @@ final class Summary {
         }
         new Findings(report.checks()).failedInShort().ifPresent(failed -> blocks.add("checks  " + failed + "\n"));
         if (blocks.isEmpty()) {
-            blocks.add("There is no ring to measure.\n");
+            blocks.add(otherwise + "\n");
         }
         if (!report.fingerprint().isEmpty()) {
             blocks.add("fingerprint  " + report.fingerprint() + "\n");

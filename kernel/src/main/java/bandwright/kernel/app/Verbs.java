@@ -44,6 +44,7 @@ final class Verbs {
             name = "run",
             description = {
                 "Runs all cells of a notebook and writes it with its outputs, and as a page.",
+                "What a .ring text asks for is printed too.",
                 "Without options, the files lie beside the notebook as NAME.executed.ipynb and NAME.html."
             })
     int run(

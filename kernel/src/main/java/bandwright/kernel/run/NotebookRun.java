@@ -39,6 +39,15 @@ public record NotebookRun(Notebook executed, List<CellRun> cells, Workbench work
         return cells.stream().allMatch(cell -> cell.state() == CellState.NOT_RUN);
     }
 
+    /** What refused cells were refused for, in order: all that they would have made is missing. */
+    public List<Diagnostic> refusals() {
+        return cells.stream()
+                .filter(cell -> cell.state() == CellState.ERROR)
+                .flatMap(cell -> cell.diagnostics().stream())
+                .filter(Diagnostic::isError)
+                .toList();
+    }
+
     public Verdict verdict() {
         return verdict(report);
     }

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -161,6 +163,57 @@ class RunVerbTest {
                 .isEqualTo(2);
         assertThat(Ran.command("run", input).err()).contains("ring.html is a folder");
         assertThat(files()).containsExactly("file", "ring.ipynb");
+    }
+
+    @Test
+    void an_error_takes_the_whole_text_and_the_end_says_so() {
+        String text = Samples.RING + "show casting { shrinkage 1.5 mm }\n";
+        Ran one = Ran.command("run", Samples.file(folder, "one.ring", text));
+        Ran two = Ran.command(
+                "run", Samples.file(folder, "two.ring", text + "limit casting-wall 1 mm\nx = = 2\ny = )\n"));
+        Ran measured = Ran.command("measure", Samples.file(folder, "three.ring", Samples.RING + "x = 5 mm + 2 g\n"));
+
+        assertThat(one.exitCode()).isEqualTo(1);
+        assertThat(one.out()).contains("The ring was not made, because of the error in one.ring, line 4.");
+        assertThat(one.err()).endsWith("bandwright: the ring was not made, because of the error in one.ring, line 4\n");
+        assertThat(two.out()).contains("The ring was not made, because of 2 errors, the first in two.ring, line 6.");
+        assertThat(measured.err()).contains("the ring was not made, because of the error in three.ring, line 4");
+    }
+
+    @Test
+    void of_a_text_the_answers_are_printed_and_of_a_notebook_it_is_said_where_they_are() {
+        String asked = Samples.RING + "show checks\nbreadth = 3 mm\nbreadth * 2\nshow weights in all metals\n";
+        Ran text = Ran.command("run", Samples.file(folder, "ring.ring", asked));
+        Ran notebook = Ran.command(
+                "run",
+                Samples.file(folder, "asked.ipynb", Samples.notebook(5, "{}", Samples.code("a", asked.strip()))));
+        Ran quiet = Ran.command("run", folder.resolve("ring.ring"), "--quiet");
+        Ran silent = Ran.command("run", Samples.file(folder, "silent.ring", Samples.RING));
+
+        assertThat(text.out())
+                .startsWith("cell 1 of 1: done\n\n")
+                .contains("thinnest wall as cast", "breadth * 2 = 6 mm", " more lines in the page\n")
+                .endsWith(
+                        "All tables and pictures are in these files: the page opens in any browser, the notebook in Jupyter.\n");
+        assertThat(notebook.out())
+                .doesNotContain("thinnest wall as cast")
+                .contains("All tables and pictures are in these files");
+        assertThat(quiet.out()).isEmpty();
+        assertThat(silent.out()).doesNotContain("All tables and pictures");
+    }
+
+    @Test
+    void the_ring_of_the_readme_runs_and_no_check_fails() throws IOException {
+        String readme = Files.readString(Samples.REPOSITORY.resolve("README.md"));
+        Matcher block = Pattern.compile("```ring\n(.*?)```", Pattern.DOTALL).matcher(readme);
+        assertThat(block.find()).isTrue();
+
+        Ran ran = Ran.command("run", Samples.file(folder, "first-frost.ring", block.group(1)));
+
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exitCode()).isZero();
+        assertThat(ran.out()).contains("0 of ", " checks failed", "Weights of the finished parts", "caution: ");
+        assertThat(ran.out()).doesNotContain("failed: ", "not looked at");
     }
 
     @Test
