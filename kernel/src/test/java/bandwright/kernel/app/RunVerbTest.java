@@ -212,7 +212,7 @@ class RunVerbTest {
 
         assertThat(ran.err()).isEmpty();
         assertThat(ran.exitCode()).isZero();
-        assertThat(ran.out()).contains("0 of ", " checks failed", "Weights of the finished parts", "caution: ");
+        assertThat(ran.out()).contains("none of ", " checks failed", "Weights of the finished parts", "caution: ");
         assertThat(ran.out()).doesNotContain("failed: ", "not looked at");
     }
 
