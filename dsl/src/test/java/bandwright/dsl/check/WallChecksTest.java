@@ -59,7 +59,8 @@ class WallChecksTest {
 
         assertThat(measured(one("casting-wall", text))).isCloseTo(2, within(0.003));
         assertThat(measured(one("bench-wall", text))).isCloseTo(0.4, within(0.003));
-        assertThat(Bench.of("bench-wall", text.replace("at bench", "in pattern"))).isEmpty();
+        assertThat(Bench.of("bench-wall", text.replace("at bench", "in pattern")))
+                .isEmpty();
     }
 
     @ParameterizedTest
