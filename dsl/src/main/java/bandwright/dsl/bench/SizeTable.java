@@ -81,10 +81,7 @@ public final class SizeTable {
                 size.text(),
                 QuantityFormat.number(size.diameterMm(), 3),
                 number(size.circumferenceMm())));
-        notes.add(Sentences.of(
-                "size.uk",
-                size.nearestStandard(SizeSystem.UK).text(),
-                size.nearestStandard(SizeSystem.ISO).text()));
+        notes.add(Sentences.of("size.uk", size.nearestStandard(SizeSystem.UK).text(), number(size.circumferenceMm())));
         for (RivalLetters rival : RivalLetters.near(size.circumferenceMm())) {
             notes.add(Sentences.of(
                     "size.rival", rival.source().text(), "UK " + rival.letter(), number(rival.circumferenceMm())));
