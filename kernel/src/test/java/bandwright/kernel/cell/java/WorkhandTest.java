@@ -84,7 +84,7 @@ class WorkhandTest {
                 latch.await();
                 waiting = false;
             } catch (InterruptedException again) {
-                continue;
+                waiting = true;
             }
         }
     }
