@@ -160,7 +160,8 @@ final class Asking {
     }
 
     private Table casting(@Nullable Block<ExportProperty> block, Span asked) {
-        return CastingTable.of(whole(asked).design(), workshop, new AllowanceReader(design, source, block));
+        return CastingTable.of(
+                whole(asked).design(), workshop, new AllowanceReader(design, source, block), beside.get());
     }
 
     /** What files hold, from the same things that answers are made of. */
@@ -222,7 +223,7 @@ final class Asking {
             case OPTIONS -> exploring.options(show.span());
             case CHECKS -> checks(show);
             case DECISIONS -> exploring.decisions(show.span());
-            case STEPS -> tabled(Steps.table(whole(show).design(), workshop));
+            case STEPS -> tabled(Steps.table(whole(show).design(), workshop, beside.get()));
         };
     }
 

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import bandwright.dsl.check.Findings;
+import bandwright.dsl.check.Verdict;
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
@@ -41,6 +43,11 @@ public final class CastingTable {
     /** Romanoff International, Wax weight vs metal weight (Casting 101). */
     private static final double BUTTON = 0.1;
 
+    /** Checks of what is poured. */
+    private static final Set<String> CASTERS =
+            Set.of("casting-wall", "printable-detail", "bore-skin", "loose-pieces", "bands-overlap");
+
+    private final Findings findings;
     private final Allowances allowances;
     private final Optional<Quantity> button;
     private final Optional<Quantity> pattern;
@@ -51,7 +58,8 @@ public final class CastingTable {
     private final List<List<String>> rows = new ArrayList<>();
     private final Map<String, Double> charges = new LinkedHashMap<>();
 
-    private CastingTable(Design design, Workshop workshop, AllowanceReader reader) {
+    private CastingTable(Design design, Workshop workshop, AllowanceReader reader, Findings findings) {
+        this.findings = findings;
         allowances = reader.allowances();
         button = reader.amount(Property.Word.BUTTON, percent(0), percent(200));
         pattern = reader.amount(Property.Word.PATTERN, density(0.5), density(3));
@@ -67,10 +75,11 @@ public final class CastingTable {
 
     /**
      * @param reader the block in which the user says how patterns are made; what is not said is by the trade's habit
+     * @param findings of the checks: those that concern the caster are told first
      * @throws bandwright.dsl.model.Fault if one of its figures cannot be meant, or a part cannot be made
      */
-    public static Table of(Design design, Workshop workshop, AllowanceReader reader) {
-        return new CastingTable(design, workshop, reader).table();
+    public static Table of(Design design, Workshop workshop, AllowanceReader reader, Findings findings) {
+        return new CastingTable(design, workshop, reader, findings).table();
     }
 
     private Table table() {
@@ -162,16 +171,16 @@ public final class CastingTable {
     }
 
     private List<String> notes() {
+        // First what keeps the caster from pouring, then what changes the order, then how the figures came about.
         List<String> notes = new ArrayList<>();
-        notes.add(Sentences.of("casting.stages"));
-        notes.add(
-                pattern.isPresent()
-                        ? Sentences.of("casting.pattern", pattern.get().toString())
-                        : Sentences.of("casting.wax-and-resin"));
-        notes.add(
-                button.isPresent()
-                        ? Sentences.of("casting.button.given", percentText(buttonShare()))
-                        : Sentences.of("casting.button"));
+        findings.with(Verdict.FAILED).stream()
+                .filter(finding -> CASTERS.contains(finding.check()))
+                .forEach(finding -> notes.add(Sentences.of("casting.failed", finding.sentence())));
+        Map<String, Metal> metals = new LinkedHashMap<>();
+        stocked.bodies()
+                .forEach(body ->
+                        metals.put(body.section().metal().name(), body.section().metal()));
+        metals.values().forEach(metal -> notes.add(melting(metal)));
         if (!allowances.shrinks()) {
             notes.add(Sentences.of("casting.no-shrinkage"));
         } else if (allowances.shrinksEvenly()) {
@@ -194,7 +203,28 @@ public final class CastingTable {
             charges.forEach((metal, grams) -> each.add(Quantity.grams(grams) + " of " + metal));
             notes.add(Sentences.of("casting.charges", String.join(", ", each)));
         }
+        notes.add(
+                button.isPresent()
+                        ? Sentences.of("casting.button.given", percentText(buttonShare()))
+                        : Sentences.of("casting.button"));
+        notes.add(
+                pattern.isPresent()
+                        ? Sentences.of("casting.pattern", pattern.get().toString())
+                        : Sentences.of("casting.wax-and-resin"));
+        notes.add(Sentences.of("casting.stages"));
         return notes;
+    }
+
+    private static String melting(Metal metal) {
+        Double solidus = metal.solidusC();
+        Double liquidus = metal.liquidusC();
+        return solidus == null || liquidus == null
+                ? Sentences.of("casting.melting-unknown", metal.name())
+                : Sentences.of(
+                        "casting.melting",
+                        metal.name(),
+                        QuantityFormat.number(solidus, 0),
+                        QuantityFormat.number(liquidus, 0));
     }
 
     private static void named(List<String> notes, String key, Set<String> parts) {

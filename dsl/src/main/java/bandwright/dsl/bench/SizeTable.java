@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.material.RivalLetters;
 import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Finger;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -17,8 +19,23 @@ import bandwright.dsl.view.Table;
 
 /** A finger's size in every system, side by side, and what to know before a ring is made to it. */
 public final class SizeTable {
-    /** From this width, in mm, bands are often made larger (Carey Pearson, Finding a ring size). */
+    /** From this width, in mm, a band is made half a US size larger (Carey Pearson, Finding a ring size): the rule that checks hold it against. */
     private static final double WIDE_MM = 5;
+
+    private static final double LARGER_US = 0.5;
+
+    /** A quarter from this width on, mm, and half a size from the next (common practice, no source). */
+    private static final double PRACTICE_MM = 6;
+
+    private static final double PRACTICE_WIDER_MM = 8;
+
+    /** Only from this width on does a band feel tight (Tender Essentials, FAQ), mm. */
+    private static final double TIGHT_MM = 10;
+
+    private static final double SAME = 1e-6;
+
+    /** Written in steps alone, so that what lies between two is told by both. */
+    private static final Set<SizeSystem> IN_STEPS = Set.of(SizeSystem.US, SizeSystem.UK, SizeSystem.JP);
 
     private final List<List<String>> rows = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
@@ -33,8 +50,9 @@ public final class SizeTable {
             bores.computeIfAbsent(band.finger().bore(), bore -> new ArrayList<>())
                     .add(band.name());
         }
-        bores.forEach((bore, bands) -> table.add(String.join(", ", bands), bore));
+        // What to do comes before what to know.
         ring.design().bands().forEach(table::advise);
+        bores.forEach((bore, bands) -> table.add(String.join(", ", bands), bore));
         ring.design().stoneRows().stream().filter(row -> row.around().isFull()).forEach(table::fullRow);
         return table.table("band");
     }
@@ -52,7 +70,7 @@ public final class SizeTable {
             rows.add(List.of(
                     label,
                     system.fullName(),
-                    size.in(system).text(),
+                    written(size, system),
                     nearest.text(),
                     number(nearest.circumferenceMm() - size.circumferenceMm()),
                     system.standard()));
@@ -63,26 +81,70 @@ public final class SizeTable {
                 size.text(),
                 QuantityFormat.number(size.diameterMm(), 3),
                 number(size.circumferenceMm())));
+        notes.add(Sentences.of("size.uk", size.nearestStandard(SizeSystem.UK).text(), number(size.circumferenceMm())));
         for (RivalLetters rival : RivalLetters.near(size.circumferenceMm())) {
             notes.add(Sentences.of(
                     "size.rival", rival.source().text(), "UK " + rival.letter(), number(rival.circumferenceMm())));
         }
     }
 
+    /** What to make it to, by the rule that {@code show checks} holds it against, and then the rules that say otherwise. */
     private void advise(Band band) {
-        double width = band.stations().stream()
-                .mapToDouble(station -> station.section().widthMm())
-                .max()
-                .orElse(0);
-        boolean allowed = band.finger().bore().compareTo(band.finger().size()) != 0;
-        if (width >= WIDE_MM) {
-            notes.add(Sentences.of(allowed ? "size.wide.allowed" : "size.wide", band.name(), number(width)));
+        String name = band.name();
+        double width = width(band);
+        double allowed = allowed(band.finger());
+        FingerSize finger = band.finger().size();
+        double rule = width < WIDE_MM ? 0 : LARGER_US;
+        String key = Math.abs(allowed - rule) < SAME ? "keep" : allowed < rule ? "larger" : "smaller";
+        String made = Math.abs(allowed) < SAME ? "as-measured" : allowed > 0 ? "made-larger" : "made-smaller";
+        notes.add(Sentences.of("size.verdict", name, number(width), Sentences.of("size.rule." + (rule > 0)))
+                + Sentences.of("size.verdict." + made, finger.text(), number(Math.abs(allowed)))
+                + Sentences.of("size.verdict." + key, finger.text()));
+        double practice = width < PRACTICE_MM ? 0 : width < PRACTICE_WIDER_MM ? 0.25 : 0.5;
+        if (practice != rule) {
+            notes.add(Sentences.of("size.rule.practice", larger(practice)));
         }
         boolean curvedInside = band.stations().stream()
                 .anyMatch(station -> station.section().form().endsWith("court"));
-        if (curvedInside) {
-            notes.add(Sentences.of("size.court", band.name()));
+        if (rule > 0 && (curvedInside || width < TIGHT_MM)) {
+            notes.add(Sentences.of("size.rule.tight"));
         }
+        if (curvedInside) {
+            notes.add(Sentences.of("size.court", name));
+        }
+    }
+
+    private static double width(Band band) {
+        return band.stations().stream()
+                .mapToDouble(station -> station.section().widthMm())
+                .max()
+                .orElse(0);
+    }
+
+    /** By how many US sizes a ring is made larger than its finger. */
+    private static double allowed(Finger finger) {
+        double step = SizeSystem.US.circumferenceMm(1) - SizeSystem.US.circumferenceMm(0);
+        return (finger.bore().circumferenceMm() - finger.size().circumferenceMm()) / step;
+    }
+
+    private static String larger(double sizes) {
+        return Sentences.of("size.larger." + number(sizes));
+    }
+
+    /** As it is written; in a system that has steps only, what lies between two of them by both. */
+    private static String written(FingerSize size, SizeSystem system) {
+        FingerSize exact = size.in(system);
+        double steps = exact.number() / system.standardStep();
+        double whole = Math.floor(steps + SAME);
+        if (system == size.system() || !IN_STEPS.contains(system) || steps - whole < SAME) {
+            return exact.text();
+        }
+        FingerSize below = new FingerSize(system, whole * system.standardStep());
+        FingerSize above = below.plus(system.standardStep());
+        return Sentences.of(
+                "size.between",
+                below.text(),
+                above.text().substring(system.word().length() + 1));
     }
 
     private void fullRow(StoneRow row) {
@@ -90,7 +152,6 @@ public final class SizeTable {
     }
 
     private Table table(String first) {
-        SizeSystem.UK.caution().ifPresent(caution -> notes.add("UK: " + caution + "."));
         SizeSystem.JP.caution().ifPresent(caution -> notes.add("JP: " + caution + "."));
         SizeSystem.US.caution().ifPresent(caution -> notes.add("US: " + caution + "."));
         SizeSystem.DE.caution().ifPresent(caution -> notes.add("DE: " + caution + "."));

@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import bandwright.dsl.check.Findings;
+import bandwright.dsl.check.Verdict;
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
@@ -31,6 +34,32 @@ import bandwright.dsl.view.Table;
  * will cover, set, polish. The order is common practice, no source; a bench that works otherwise is right too.
  */
 public final class Steps {
+    /** Checks that each kind of work rests on. */
+    private static final Set<String> PATTERN = Set.of("printable-detail", "loose-pieces", "bands-overlap");
+
+    private static final Set<String> CAST = Set.of("casting-wall");
+    private static final Set<String> GROOVE = Set.of("bench-wall", "wear-thickness");
+    private static final Set<String> LET_IN = Set.of("let-in");
+    private static final Set<String> JOIN = Set.of("joint", "seam-distance", "solder-gap");
+    private static final Set<String> SEATS =
+            Set.of("seat-depth", "seat-width", "seat-ledge", "bore-skin", "channel-width", "channel-wall");
+    private static final Set<String> SET = Set.of(
+            "stone-gap",
+            "pavilion-gap",
+            "rows-apart",
+            "girdle-edge",
+            "culet-to-finger",
+            "behind-row",
+            "parcel-bore",
+            "parcel-gap",
+            "row-held",
+            "pin-diameter",
+            "pin-contact",
+            "pin-reach",
+            "pin-notch",
+            "pin-clearance",
+            "tip-height");
+
     private final Design design;
     private final Ring finished;
     private final Ring cast;
@@ -70,35 +99,62 @@ public final class Steps {
         return List.copyOf(new Steps(design, workshop).steps);
     }
 
-    /** The same as a table, the design's cautions below. */
-    public static Table table(Design design, Workshop workshop) {
+    /**
+     * The same as a table, the design's cautions below.
+     *
+     * @param findings of the checks: a step that rests on a failed one says so
+     */
+    public static Table table(Design design, Workshop workshop, Findings findings) {
+        List<Step> steps = of(design, workshop);
+        boolean takes = steps.stream().anyMatch(step -> step.takesG().orElse(0) != 0);
         List<List<String>> rows = new ArrayList<>();
-        for (Step step : of(design, workshop)) {
-            rows.add(List.of(
-                    Integer.toString(rows.size() + 1),
-                    step.work(),
-                    step.instruction(),
-                    step.takesG().isPresent()
-                            ? QuantityFormat.number(step.takesG().getAsDouble(), 3)
-                            : ""));
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            StringBuilder told = new StringBuilder(step.instruction());
+            findings.with(Verdict.FAILED).stream()
+                    .filter(step::restsOn)
+                    .forEach(finding -> told.append(Sentences.of("steps.failed", finding.sentence())));
+            List<String> row = new ArrayList<>(List.of(Integer.toString(i + 1), step.work(), told.toString()));
+            if (takes) {
+                row.add(taken(steps, i));
+            }
+            rows.add(row);
         }
         List<String> notes = new ArrayList<>(List.of(Sentences.of("steps.note")));
         notes.addAll(Cautions.of(design));
-        return new Table(
-                "Order of work",
-                List.of(
-                        Table.Column.numbers("step", ""),
-                        Table.Column.words("work"),
-                        Table.Column.words("what to do"),
-                        Table.Column.numbers("takes away", "g")),
-                rows,
-                notes);
+        List<Table.Column> columns = new ArrayList<>(List.of(
+                Table.Column.numbers("step", ""), Table.Column.words("work"), Table.Column.words("what to do")));
+        if (takes) {
+            columns.add(Table.Column.numbers("takes away", "g"));
+        }
+        return new Table("Order of work", columns, rows, notes);
+    }
+
+    /** What a step takes, or with which later one that is told. */
+    private static String taken(List<Step> steps, int at) {
+        OptionalDouble grams = steps.get(at).takesG();
+        if (grams.isPresent()) {
+            // A difference of two equal bodies may come out a hair below nothing.
+            double rounded = Math.abs(grams.getAsDouble()) < 5e-7 ? 0 : grams.getAsDouble();
+            return QuantityFormat.number(rounded, 3);
+        }
+        int later = at + 1;
+        while (steps.get(later).takesG().isEmpty() || !sameKind(steps.get(at), steps.get(later))) {
+            later++;
+        }
+        return Sentences.of("steps.with", Integer.toString(later + 1));
+    }
+
+    private static boolean sameKind(Step one, Step other) {
+        return one.checks().equals(SEATS)
+                ? other.checks().equals(SEATS)
+                : one.work().equals(other.work());
     }
 
     private void patterns() {
         List<String> parts =
                 cast.bodies().stream().map(Body::name).filter(bench::isCast).toList();
-        steps.add(Step.of("step.pattern", list(parts)));
+        steps.add(Step.of("step.pattern", list(parts)).restingOn(PATTERN, List.of()));
         boolean plain = design.grooves().isEmpty()
                 && design.stoneRows().isEmpty()
                 && design.bands().stream().allMatch(Band::isEven);
@@ -117,11 +173,12 @@ public final class Steps {
             }
         }
         byMetal.forEach((metal, bodies) -> steps.add(Step.of(
-                "step.cast",
-                list(bodies.stream().map(Body::name).toList()),
-                metal.name(),
-                grams(bodies.stream().mapToDouble(Steps::weight).sum()),
-                melting(metal))));
+                        "step.cast",
+                        list(bodies.stream().map(Body::name).toList()),
+                        metal.name(),
+                        grams(bodies.stream().mapToDouble(Steps::weight).sum()),
+                        melting(metal))
+                .restingOn(CAST, bodies.stream().map(Body::name).toList())));
         steps.add(Step.of("step.sprues", bores()));
     }
 
@@ -169,7 +226,11 @@ public final class Steps {
         Set<String> kept = bench.ownMetal();
         String names = list(grooves.stream().map(Groove::name).toList());
         Step cut = Step.of("step.groove", names);
-        steps.add(last ? cut.taking(weight(cast, Set.of()) - weight(grooved, kept)) : cut);
+        List<String> cutFrom = grooves.stream()
+                .flatMap(groove -> Stream.concat(groove.from().stream(), Stream.of(groove.name())))
+                .toList();
+        Step resting = cut.restingOn(GROOVE, cutFrom);
+        steps.add(last ? resting.taking(weight(cast, Set.of()) - weight(grooved, kept)) : resting.takingWithNext());
         for (Groove groove : grooves) {
             List<String> parted = BenchParts.parted(groove);
             if (!parted.isEmpty()) {
@@ -177,7 +238,8 @@ public final class Steps {
             }
             groove.keep().map(Groove.Keep::part).ifPresent(part -> {
                 Body body = grooved.body(part);
-                steps.add(Step.of("step.make", part, body.section().metal().name(), grams(weight(body))));
+                steps.add(Step.of("step.make", part, body.section().metal().name(), grams(weight(body)))
+                        .restingOn(GROOVE, List.of(part)));
             });
         }
     }
@@ -189,18 +251,24 @@ public final class Steps {
         Groove.Keep keep = groove.keep().get();
         String part = keep.part();
         Groove.LetIn way = groove.letIn().orElse(null);
+        Step letIn;
         if (way instanceof Groove.LetInFrom from) {
-            steps.add(Step.of("step.let-in.side", part, from.fingertip() ? "fingertip" : "hand", from.collar()));
+            letIn = Step.of("step.let-in.side", part, from.fingertip() ? "fingertip" : "hand", from.collar());
         } else if (way instanceof Groove.LetInHalves halves) {
-            steps.add(Step.of("step.let-in.halves", part, QuantityFormat.format(Quantity.degrees(halves.degrees()))));
+            letIn = Step.of("step.let-in.halves", part, QuantityFormat.format(Quantity.degrees(halves.degrees())));
         } else if (way instanceof Groove.LetInCast) {
-            steps.add(Step.of("step.let-in.cast", part, keep.metal().name(), melting(keep.metal())));
-            return;
+            letIn = Step.of("step.let-in.cast", part, keep.metal().name(), melting(keep.metal()));
         } else {
-            steps.add(Step.of("step.let-in.none", part, groove.name()));
+            letIn = Step.of("step.let-in.none", part, groove.name());
         }
-        Optional<String> joint = groove.joint();
-        steps.add(joint.isPresent() ? Step.of("step.join." + joint.get(), part) : Step.of("step.join", part));
+        steps.add(letIn.restingOn(LET_IN, List.of(part)));
+        if (way instanceof Groove.LetInCast) {
+            return;
+        }
+        Step join = groove.joint()
+                .map(joint -> Step.of("step.join." + joint, part))
+                .orElseGet(() -> Step.of("step.join", part));
+        steps.add(join.restingOn(JOIN, List.of(part)));
     }
 
     private void benchSeats() {
@@ -211,20 +279,23 @@ public final class Steps {
                 .toList();
         for (Seats seats : design.seats()) {
             if (castSeats.contains(seats.name())) {
-                steps.add(Step.of("step.seats.cast", seats.row()));
+                steps.add(Step.of("step.seats.cast", seats.row()).restingOn(SEATS, List.of(seats.row(), seats.name())));
             }
         }
         for (int i = 0; i < atBench.size(); i++) {
             Seats seats = atBench.get(i);
             Step step = Step.of(
-                    seats.channel().isPresent() ? "step.channel" : "step.seats",
-                    seats.row(),
-                    Quantity.millimetres(
-                                    seats.channel().map(Seats.Channel::widthMm).orElse(seats.holeMm()))
-                            .toString());
+                            seats.channel().isPresent() ? "step.channel" : "step.seats",
+                            seats.row(),
+                            Quantity.millimetres(seats.channel()
+                                            .map(Seats.Channel::widthMm)
+                                            .orElse(seats.holeMm()))
+                                    .toString())
+                    .restingOn(SEATS, List.of(seats.row(), seats.name()));
             boolean last = i == atBench.size() - 1;
             // Told once for all of them: seats of two rows may share metal.
-            steps.add(last ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of())) : step);
+            steps.add(
+                    last ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of())) : step.takingWithNext());
         }
     }
 
@@ -241,14 +312,17 @@ public final class Steps {
         boolean channel = design.seats().stream()
                 .anyMatch(seats ->
                         seats.row().equals(row.name()) && seats.channel().isPresent());
+        Step set;
         if (!pins.isEmpty()) {
-            steps.add(Step.of("step.set.pins", row.name(), stones, height(pins.get(0))));
+            set = Step.of("step.set.pins", row.name(), stones, height(pins.get(0)));
         } else if (channel) {
-            steps.add(Step.of("step.set.channel", row.name(), stones));
+            set = Step.of("step.set.channel", row.name(), stones);
         } else {
-            steps.add(Step.of(
-                    row.cut() == StoneCut.ROUND ? "step.set.open" : "step.set.open-corners", row.name(), stones));
+            set = Step.of(row.cut() == StoneCut.ROUND ? "step.set.open" : "step.set.open-corners", row.name(), stones);
         }
+        List<String> about = new ArrayList<>(List.of(row.name()));
+        pins.forEach(each -> about.add(each.name()));
+        steps.add(set.restingOn(SET, about));
     }
 
     private static String height(Prongs pins) {

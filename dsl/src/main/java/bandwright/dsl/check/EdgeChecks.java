@@ -3,6 +3,7 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
@@ -13,12 +14,19 @@ import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 
 /**
- * Where stones stand in their part: girdles and its edges, culets and the finger, metal behind the row, sink. An edge is where the part ends, seen
- * from above, at the stone, or where its surface falls below the girdle by more than 45 degrees; of a part that is not turned and not a whole band, where it ends anywhere, which is approximate. Metal behind
+ * Where stones stand in their part: girdles and its edges, culets and the finger, metal behind the row, sink. An edge is where the part ends or has a
+ * crease, as the stone sees it that stands square to a slope: where the surface, once below the girdle's plane, falls away from that plane by more than 45 degrees. A slope
+ * itself is no edge. Of a part that is not turned it is where the part ends across, of one that is no whole band either where it ends anywhere, which is approximate. Metal behind
  * a row is taken from the girdle to the first void under it or the finger, behind a channel from its floor if it has one.
  */
 final class EdgeChecks implements Check {
     private static final double STEP_MM = 0.01;
+
+    /** Where there is no metal, it ends deeper than any surface does. */
+    private static final double NOTHING_MM = 1e3;
+
+    /** Stones that look along the finger have no edge across. */
+    private static final double FLATTEST = 1e-3;
 
     @Override
     public String key() {
@@ -40,18 +48,7 @@ final class EdgeChecks implements Check {
             findings.add(look.on("culet-to-finger", row.name())
                     .at(at)
                     .measured(new RowMeasures(look.ring(), row.name()).depthLeftMm()));
-            double behind = look.ring().design().seats().stream()
-                    .filter(seats -> seats.row().equals(row.name()))
-                    .flatMap(seats -> seats.channel().stream())
-                    .mapToDouble(Seats.Channel::floorMm)
-                    .filter(floor -> floor > 0)
-                    .min()
-                    .orElse((layout.even() ? SeatChecks.firsts(layout) : layout.places())
-                            .stream()
-                                    .mapToDouble(place -> under(look, row, place, inner))
-                                    .min()
-                                    .orElse(0));
-            findings.add(look.on("behind-row", row.name()).at(at).measured(behind));
+            findings.add(behind(look, layout, at, inner));
             boolean flush = look.ring().design().seats().stream()
                     .anyMatch(seats ->
                             seats.row().equals(row.name()) && seats.channel().isEmpty());
@@ -68,8 +65,7 @@ final class EdgeChecks implements Check {
         double least = Double.POSITIVE_INFINITY;
         StoneLayout.Place nearest = layout.places().get(0);
         for (StoneLayout.Place place : layout.even() ? SeatChecks.firsts(layout) : layout.places()) {
-            double half = row.widthMm() / 2 * place.line().axisOut();
-            double left = beside(look, part, place) - half;
+            double left = beside(look, part, place) - row.widthMm() / 2;
             if (left < least - 1e-9) {
                 least = left;
                 nearest = place;
@@ -81,39 +77,77 @@ final class EdgeChecks implements Check {
                 .measured(least);
     }
 
-    /** From a girdle's centre to the nearer end of its part, mm along the finger. */
+    /** From a girdle's centre to the nearer edge of its part, mm in the girdle's plane. */
     private static double beside(Look look, PartSection part, StoneLayout.Place place) {
-        double across = place.line().across();
+        StoneLayout.Line line = place.line();
         Bounds metal = metal(look, part, place);
-        double left = Math.min(metal.maxX() - across, across - metal.minX());
-        if (part.isTurned()) {
-            Heights heights = new Heights(look.ring().sections().stream()
-                    .filter(each -> each.band().equals(part.band()) && each.isTurned())
-                    .toList());
-            double joint = joint(look) + 2 * STEP_MM;
-            for (double side : new double[] {1, -1}) {
-                double end = wall(heights, across, side, place.line().girdleRadius(), left, joint);
-                left = end < left - 2 * STEP_MM ? end : left;
-            }
+        // Where walls stand upright, a part ends on the line straight out from its end.
+        double out = Math.max(line.axisOut(), FLATTEST);
+        double fingertip = (metal.maxX() - line.across()) / out;
+        double hand = (line.across() - metal.minX()) / out;
+        if (!part.isTurned()) {
+            return Math.min(fingertip, hand);
         }
-        return left;
+        Heights own = Heights.ofSeat(List.of(part), line);
+        Heights whole = Heights.ofSeat(
+                look.ring().sections().stream()
+                        .filter(each -> each.band().equals(part.band()) && each.isTurned())
+                        .toList(),
+                line);
+        double joint = joint(look) + 2 * STEP_MM;
+        return Math.min(
+                edge(whole, 1, Math.min(fingertip, own.end(1)), joint),
+                edge(whole, -1, Math.min(hand, own.end(-1)), joint));
     }
 
-    /** How far along the finger it is to where the surface, below the girdle, falls by more than 45 degrees, mm; a limit where it does not. */
-    private static double wall(Heights heights, double across, double side, double girdle, double limit, double joint) {
+    /**
+     * How far along the girdle's plane it is to where the surface, once below it, falls away from it by more than 45 degrees, mm; a limit where it
+     * does not.
+     *
+     * @param joint how far beyond there must be nothing as high, so that a joint is no edge
+     */
+    private static double edge(Heights seen, double side, double limit, double joint) {
         double before = Double.POSITIVE_INFINITY;
-        for (double way = 0; way < limit; way += STEP_MM) {
-            double top =
-                    heights.whole(across + side * way).map(Heights.Span::to).orElse(0.0);
-            double next = heights.whole(across + side * (way + joint))
-                    .map(Heights.Span::to)
-                    .orElse(0.0);
-            if (Math.max(top, next) < girdle - 1e-6 && before - top > STEP_MM && way > 0) {
+        // Nearer to the part's end than two steps, that end is meant, which is known better.
+        for (double way = 0; way < limit - 2 * STEP_MM; way += STEP_MM) {
+            double top = top(seen, side * way);
+            if (Math.max(top, top(seen, side * (way + joint))) < -1e-6 && before - top > STEP_MM && way > 0) {
                 return way;
             }
             before = top;
         }
         return limit;
+    }
+
+    private static double top(Heights seen, double across) {
+        return seen.whole(across).map(Heights.Span::to).orElse(-NOTHING_MM);
+    }
+
+    /** Metal behind a row: not where its seats leave none. */
+    private static Finding behind(Look look, StoneLayout layout, RingPlace at, double inner) {
+        StoneRow row = layout.row();
+        String key = "behind-row";
+        double floor = Double.POSITIVE_INFINITY;
+        for (Seats seats : look.ring().design().seats()) {
+            if (seats.row().equals(row.name())) {
+                Optional<Seats.Channel> channel = seats.channel();
+                if (channel.isEmpty() && seats.holeMm() > 0) {
+                    return Look.open(key, CheckTexts.text("behind-row.open", seats.name()), row.name());
+                } else if (channel.isPresent()
+                        && (channel.get().floorMm() == 0 || channel.get().barsEvery() > 0)) {
+                    return Look.open(key, CheckTexts.text("behind-row.slot", seats.name()), row.name());
+                }
+                floor = Math.min(floor, channel.map(Seats.Channel::floorMm).orElse(floor));
+            }
+        }
+        if (Double.isFinite(floor)) {
+            return look.on(key, row.name()).at(at).measured(floor);
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (StoneLayout.Place place : layout.even() ? SeatChecks.firsts(layout) : layout.places()) {
+            least = Math.min(least, under(look, row, place, inner));
+        }
+        return look.on(key, row.name()).at(at).measured(least);
     }
 
     /** Metal from the girdle's centre to the first void under it, mm; to the finger where the part is not turned. */

@@ -29,7 +29,7 @@ final class HallmarkCautions implements Check {
             if (PRECIOUS.contains(family)) {
                 findings.add(look.on(key(), look.limits().get("hallmark-" + family), family)
                         .telling(family)
-                        .measured(grams));
+                        .obliging(grams, "hallmark.limit"));
             }
         });
         return findings;

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 import bandwright.dsl.construct.PartSection;
+import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Point;
 
 /** Where turned parts have metal at a place across, on outlines whose arcs are replaced by chords that leave them by less than 0.0001 mm. */
@@ -20,12 +22,29 @@ final class Heights {
     private final List<List<List<Point>>> parts = new ArrayList<>();
 
     Heights(List<PartSection> turned) {
+        this(turned, UnaryOperator.identity());
+    }
+
+    private Heights(List<PartSection> turned, UnaryOperator<Point> seen) {
         for (PartSection part : turned) {
             parts.add(part.region().pieces().stream()
                     .flatMap(piece -> piece.outlines().stream())
-                    .map(outline -> outline.flattened(CHORD_MM))
+                    .map(outline ->
+                            outline.flattened(CHORD_MM).stream().map(seen).toList())
                     .toList());
         }
+    }
+
+    /**
+     * The same as a stone of a line sees it: across is along its girdle's plane from the girdle's middle, positive to the fingertip of an upright
+     * stone, and heights are along its axis from that plane.
+     */
+    static Heights ofSeat(List<PartSection> turned, StoneLayout.Line line) {
+        return new Heights(turned, point -> {
+            double x = point.x() - line.across();
+            double y = point.y() - line.girdleRadius();
+            return new Point(x * line.axisOut() - y * line.axisAcross(), x * line.axisAcross() + y * line.axisOut());
+        });
     }
 
     /** From where to where there is metal, mm from the finger's axis. */
@@ -69,6 +88,19 @@ final class Heights {
         return spans.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Span(spans.get(0).from, spans.get(spans.size() - 1).to));
+    }
+
+    /** How far it reaches on one side, 1 to the fingertip or -1 to the hand; negative if not even to the middle. */
+    double end(double side) {
+        double end = Double.NEGATIVE_INFINITY;
+        for (List<List<Point>> outlines : parts) {
+            for (List<Point> points : outlines) {
+                for (Point point : points) {
+                    end = Math.max(end, side * point.x());
+                }
+            }
+        }
+        return end;
     }
 
     /** Places just beside each corner, rising: between them heights change evenly. */

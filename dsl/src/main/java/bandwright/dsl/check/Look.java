@@ -138,6 +138,17 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
             return finding(verdict, measured, told, against.toString(), apart);
         }
 
+        /** Held against a bound from which on a duty begins: to be beyond it is no fault, so there is no margin. */
+        Finding obliging(double value, String told) {
+            Limit rule = Objects.requireNonNull(limit);
+            Quantity measured =
+                    new Quantity(value, rule.value().dimension(), rule.value().shown());
+            boolean free = Limit.isHeld(measured, rule.margin(value));
+            String bound = rule.value().toString();
+            return finding(
+                    free ? Verdict.PASSED : Verdict.CAUTION, measured, CheckTexts.text(told, bound), bound, null);
+        }
+
         /** True or not, with nothing to measure. */
         Finding holds(boolean good) {
             return finding(good ? Verdict.PASSED : broken(), null, limit == null ? "" : limit.text(), "", null);
@@ -183,7 +194,7 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
                     limit == null ? "" : limit.own() != null ? Finding.OWN : limit.source(),
                     place,
                     sentence,
-                    tells || verdict == Verdict.CLOSE ? CheckTexts.text(advice + ".advice") : "");
+                    tells || verdict == Verdict.CLOSE ? CheckTexts.text(advice + ".advice", arguments.toArray()) : "");
         }
     }
 }

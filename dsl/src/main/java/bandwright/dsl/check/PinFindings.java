@@ -3,6 +3,7 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +34,7 @@ final class PinFindings {
 
     private double most = Double.NEGATIVE_INFINITY;
     private double foreign = Double.NEGATIVE_INFINITY;
+    private int leastGap;
     private @Nullable RingPlace leastAt;
     private @Nullable RingPlace mostAt;
     private @Nullable RingPlace foreignAt;
@@ -54,9 +56,9 @@ final class PinFindings {
             // Where all stand alike round the whole ring, the first of each line tells.
             boolean alike = layout.even() && layout.full() && gap % perLine > 0;
             if (!alike) {
-                double across = prongs.perGap() == 1 ? 0 : look.ring().pinAcross(prongs, layout.even() ? 0 : gap);
+                double across = look.ring().pinAcross(prongs, layout.even() ? 0 : gap);
                 for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
-                    pin(pin(layout.gaps().get(gap), off), pairs.get(gap));
+                    pin(gap, pin(layout.gaps().get(gap), off), pairs.get(gap));
                 }
             }
         }
@@ -72,13 +74,14 @@ final class PinFindings {
         return point;
     }
 
-    private void pin(double[] point, StoneLayout.Place[] own) {
+    private void pin(int gap, double[] point, StoneLayout.Place[] own) {
         RingPlace at = RingPlace.of(point[0], point[1], point[2], inner);
         for (StoneLayout.Place stone : own) {
             double reach = cover(point, stone, girdle);
             if (reach < least) {
                 least = reach;
                 leastAt = at;
+                leastGap = gap;
             }
             if (reach > most) {
                 most = reach;
@@ -125,11 +128,12 @@ final class PinFindings {
     List<Finding> all() {
         List<Finding> findings = new ArrayList<>();
         findings.add(diameter());
-        findings.add(look.on("pin-contact", prongs.name())
-                .telling(Quantity.millimetres(Math.max(0, -least)).toString())
-                .at(leastAt)
-                .measured(least));
-        findings.add(look.on("pin-notch", prongs.name()).at(mostAt).measured(Math.max(0, most) / prongs.diameterMm()));
+        findings.add(contact());
+        boolean touching = most > 0;
+        findings.add(
+                touching
+                        ? look.on("pin-notch", prongs.name()).at(mostAt).measured(most / prongs.diameterMm())
+                        : Look.open("pin-notch", CheckTexts.text("pin.misses"), prongs.name()));
         if (foreign > Double.NEGATIVE_INFINITY) {
             findings.add(look.on("pin-clearance", prongs.name())
                     .telling(Quantity.millimetres(Math.max(0, foreign)).toString())
@@ -140,13 +144,61 @@ final class PinFindings {
             double crownWidth = (100 - BrilliantProportions.REFERENCE.tablePercent())
                     / 200
                     * row.size().widthMm();
-            findings.add(look.on("pin-reach", prongs.name()).at(leastAt).measured(Math.max(0, least) / crownWidth));
-            findings.addAll(tips());
+            findings.add(
+                    touching
+                            ? look.on("pin-reach", prongs.name()).at(leastAt).measured(Math.max(0, least) / crownWidth)
+                            : Look.open("pin-reach", CheckTexts.text("pin.misses"), prongs.name()));
+            findings.add(tips());
         } else {
             findings.add(Look.open("pin-reach", "the crown of this cut is not known", prongs.name()));
             findings.add(Look.open("tip-height", "the crown of this cut is not known", prongs.name()));
         }
         return findings;
+    }
+
+    /**
+     * Whether each pin touches its stones. Where one would not even touch them on the row's line, half-way between them, the stones
+     * stand too far apart for it; otherwise it stands too far to the side.
+     */
+    private Finding contact() {
+        String name = prongs.name();
+        double between = cover(leastGap, 0);
+        double gap = prongs.diameterMm() - 2 * between;
+        Look.Builder finding = look.on("pin-contact", name)
+                .telling(mm(Math.max(0, -least)))
+                .telling(mm(gap))
+                .telling(mm(prongs.diameterMm()));
+        if (between < 0 || prongs.perGap() == 1) {
+            finding.saying("pin-contact.apart").advising("pin-contact.apart");
+        } else {
+            double across = look.ring().pinAcross(prongs, layout.even() ? 0 : leastGap);
+            finding.telling(mm(across)).telling(mm(widest(across)));
+        }
+        return finding.at(leastAt).measured(least);
+    }
+
+    /** How far a pin so far off the row's line covers the further of its two stones, mm. */
+    private double cover(int gap, double off) {
+        double[] point = pin(layout.gaps().get(gap), off);
+        StoneLayout.Place[] own = layout.neighbours().get(gap);
+        return Math.min(cover(point, own[0], girdle), cover(point, own[1], girdle));
+    }
+
+    /** How far from the row's line pins may stand and still touch, mm, rounded down to 0.01 mm. */
+    private double widest(double missing) {
+        double near = 0;
+        double far = missing;
+        while (far - near > 1e-6) {
+            double middle = (near + far) / 2;
+            boolean touches = Math.min(cover(leastGap, middle), cover(leastGap, -middle)) >= 0;
+            near = touches ? middle : near;
+            far = touches ? far : middle;
+        }
+        return Math.floor(far * 100) / 100;
+    }
+
+    private static String mm(double length) {
+        return Quantity.millimetres(length).toString();
     }
 
     private Finding diameter() {
@@ -163,23 +215,29 @@ final class PinFindings {
                 .measured(prongs.diameterMm());
     }
 
-    /** Finished tips, or, where their height is not given, whether the pins as cast are long enough for them. */
-    private List<Finding> tips() {
+    /**
+     * Finished tips, by the limit that they are nearer to break. Where their height is not given, pins too short as cast fail all the
+     * same, for tips only get lower; of others the finished tip is not known.
+     */
+    private Finding tips() {
         double size = row.size().widthMm();
         double crown = BrilliantProportions.REFERENCE.crownHeightPercent() / 100 * size;
         double asCast = prongs.riseMm() + prongs.diameterMm() / 2;
         double tip = prongs.setHeightMm().orElse(asCast) - row.girdleShare() * size;
-        Finding high = look.on("tip-height", look.limits().get("tip-height-least"), prongs.name())
-                .at(leastAt)
-                .exact()
-                .measured(tip / crown);
-        if (prongs.setHeightMm().isEmpty()) {
-            return List.of(high, Look.open("tip-height", CheckTexts.text("tip-height.unknown"), prongs.name()));
+        Limit low = look.limits().get("tip-height-least");
+        Limit high = look.limits().get("tip-height-most");
+        Finding least =
+                look.on("tip-height", low, prongs.name()).at(leastAt).exact().measured(tip / crown);
+        if (least.failed()) {
+            return least;
         }
-        Finding low = look.on("tip-height", look.limits().get("tip-height-most"), prongs.name())
-                .at(leastAt)
-                .exact()
-                .measured(tip / crown);
-        return List.of(high, low);
+        if (prongs.setHeightMm().isEmpty()) {
+            return Look.open(
+                    "tip-height",
+                    CheckTexts.text(
+                            "tip-height.unknown", Objects.requireNonNull(least.measured()), low.value(), high.value()),
+                    prongs.name());
+        }
+        return look.on("tip-height", high, prongs.name()).at(leastAt).exact().measured(tip / crown);
     }
 }

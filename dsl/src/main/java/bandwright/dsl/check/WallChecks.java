@@ -7,12 +7,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import bandwright.dsl.construct.Body;
-import bandwright.dsl.construct.Surfaces;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 
 /**
- * The thinnest wall of each part as it is cast. Pins are no walls, and the skins at the bores, which the cones below them
+ * The thinnest wall of each part as it is cast, and of each that the bench makes or cuts as it is finished. Pins are no walls, and the skins at the bores, which the cones below them
  * share, have a check of their own: faces of all these are left out. Exact for the faceted body, so within 0.003 mm.
  */
 final class WallChecks implements Check {
@@ -28,40 +29,61 @@ final class WallChecks implements Check {
 
     @Override
     public List<Finding> look(Look look) {
-        List<Body> bodies = look.pattern().bodies();
-        Set<Integer> leftOut = leftOut(look);
+        List<Finding> findings = new ArrayList<>();
+        Ring pattern = look.pattern();
+        findings.addAll(walls(look, key(), pattern.bodies(), leftOut(pattern)));
+        if (pattern != look.ring()) {
+            List<Body> bench = look.ring().bodies().stream()
+                    .filter(body -> isBenchWork(look, body))
+                    .toList();
+            findings.addAll(walls(look, "bench-wall", bench, leftOut(look.ring())));
+        }
+        return findings;
+    }
+
+    private static List<Finding> walls(Look look, String key, List<Body> bodies, Set<Integer> leftOut) {
         // Each wall is looked for on a core of its own and remembered with its body.
         bodies.parallelStream().filter(body -> isLookedAt(look, body)).forEach(body -> body.wallWithout(leftOut));
         List<Finding> findings = new ArrayList<>();
         for (Body body : bodies) {
             if (!isLookedAt(look, body)) {
-                findings.add(Look.open(key(), "its many stones take seconds; show checks looks at it", body.name()));
+                findings.add(Look.open(key, "its many stones take seconds; show checks looks at it", body.name()));
                 continue;
             }
             boolean platinum = body.section().metal().family().equals("platinum");
-            Limit limit = look.limits().get(platinum ? "casting-wall-platinum" : "casting-wall");
+            Limit limit = look.limits().get(platinum ? key + "-platinum" : key);
             double inner = body.section().band().finger().innerRadiusMm();
             body.wallWithout(leftOut)
-                    .ifPresent(wall -> findings.add(look.on(key(), limit, body.name())
+                    .ifPresent(wall -> findings.add(look.on(key, limit, body.name())
                             .at(RingPlace.of(wall, inner))
                             .measured(wall.thicknessMm())));
         }
         return findings;
     }
 
+    /** Whether a part is made, parted off or cut after casting, so that its finished walls are not those of a casting. */
+    private static boolean isBenchWork(Look look, Body body) {
+        String part = body.name();
+        Design design = look.ring().design();
+        return look.pattern().bodies().stream().noneMatch(cast -> cast.name().equals(part))
+                || design.grooves().stream()
+                        .anyMatch(groove -> groove.atBench() && groove.from().contains(part))
+                || design.seats().stream()
+                        .anyMatch(seats -> seats.atBench() && seats.from().contains(part));
+    }
+
     private static boolean isLookedAt(Look look, Body body) {
         return look.thorough() || body.trianglesToSearch() <= MOST_AT_ONCE;
     }
 
-    private static Set<Integer> leftOut(Look look) {
-        Set<String> pins =
-                look.pattern().design().prongs().stream().map(Prongs::name).collect(Collectors.toSet());
-        Set<String> seats = look.pattern().design().seats().stream()
+    private static Set<Integer> leftOut(Ring ring) {
+        Set<String> pins = ring.design().prongs().stream().map(Prongs::name).collect(Collectors.toSet());
+        Set<String> seats = ring.design().seats().stream()
                 .filter(cut -> cut.channel().isEmpty())
                 .map(Seats::name)
                 .collect(Collectors.toSet());
-        Surfaces surfaces = look.pattern().surfaces();
-        return surfaces.numbers(face ->
-                pins.contains(face.definition()) || (seats.contains(face.definition()) && !HOLE.contains(face.what())));
+        return ring.surfaces()
+                .numbers(face -> pins.contains(face.definition())
+                        || (seats.contains(face.definition()) && !HOLE.contains(face.what())));
     }
 }

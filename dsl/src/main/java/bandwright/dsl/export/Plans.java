@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Bounds;
@@ -24,6 +25,7 @@ import bandwright.dsl.view.image.Srgb;
 public final class Plans {
     private static final int STONE = 0x2f5570;
     private static final int PIN = 0x222222;
+    private static final int JOINT = 0xa00060;
     private static final int FINGER = 0x8c6d3f;
     private static final int DIMENSION = 0x8c8c8c;
     private static final int START = 0xa04000;
@@ -65,6 +67,10 @@ public final class Plans {
             box = box.with(ground.region().bounds());
         }
         layers.add(lines("channel", PIN, layout.slots()));
+        layout.joints().stream()
+                .collect(Collectors.groupingBy(Layout.Joint::name, LinkedHashMap::new, Collectors.toList()))
+                .forEach((name, joints) -> layers.add(lines(
+                        name, JOINT, joints.stream().map(Layout.Joint::line).toList())));
         layers.add(closed(
                 "stones",
                 STONE,

@@ -63,6 +63,45 @@ class EdgeChecksTest {
         assertThat(measured(found)).isCloseTo(left, within(0.02));
     }
 
+    /**
+     * A roof with flanks at 60 degrees, 4 mm long. A stone square to one of them in its middle has the crease 2 mm up and the part's end 2 mm
+     * down the slope; 0.5 mm along the finger from there is 1 mm of slope.
+     */
+    @ParameterizedTest
+    @CsvSource({"2, 1.25, PASSED", "1.5, 0.25, PASSED", "2.4, 0.45, PASSED", "1.35, -0.05, FAILED"})
+    void a_slope_is_no_edge_but_its_crease_is(double across, double left, Verdict verdict) {
+        Finding found = one(
+                "girdle-edge",
+                "profile roof = outline { start (-3 mm, 0 mm)  line to (3 mm, 0 mm)  line to (1 mm, 3.4641016151 mm)"
+                        + "  line to (-1 mm, 3.4641016151 mm) }\n"
+                        + "band shank { finger ISO 57  profile roof  metal silver-925 }\n"
+                        + row("around full  count 30  sink 0.02 mm  across " + across + " mm"));
+
+        // Below the surface the girdle's plane leaves the metal a little beyond the crease.
+        assertThat(measured(found)).isCloseTo(left, within(0.025));
+        assertThat(found.verdict()).isEqualTo(verdict);
+    }
+
+    @Test
+    void where_a_hole_goes_through_there_is_no_metal_behind_the_row() {
+        String seats = "cut seats for lights from shank { hole 0.8 mm  clearance 0.01 mm }";
+        Finding open = one("behind-row", sunk(2, 0.2) + seats);
+
+        assertThat(open.verdict()).isEqualTo(Verdict.NOT_LOOKED_AT);
+        assertThat(open.sentence()).contains("the holes of seats go through to the finger");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"floor 0.7 mm, FAILED", "floor 0.9 mm, PASSED", "floor 0.9 mm  bars every 3, NOT_LOOKED_AT"})
+    void behind_a_channel_its_floor_counts_unless_bars_stand_for_it(String floor, Verdict verdict) {
+        assertThat(verdict(
+                        "behind-row",
+                        band(5, 2.4) + row("around full  count 36  sink 0.4 mm")
+                                + "cut slot for lights from shank { clearance 0.01 mm  channel { width 90 %  notch 0.1 mm  lip 0.1 mm  "
+                                + floor + " } }"))
+                .isEqualTo(verdict);
+    }
+
     @Test
     void a_groove_at_the_finger_is_no_metal_behind_the_row() {
         Finding found = one(

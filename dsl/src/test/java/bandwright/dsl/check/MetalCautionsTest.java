@@ -49,4 +49,14 @@ class MetalCautionsTest {
         assertThat(verdict("hallmark", band(4, 1.5).replace("silver-925", "yellow-gold-585")))
                 .isEqualTo(Verdict.CAUTION);
     }
+
+    /** Above its weight an article is marked; it is not too heavy. */
+    @Test
+    void a_hallmark_is_a_duty_and_no_limit_to_the_weight() {
+        Finding found = one("hallmark", band(6, 2.2));
+
+        assertThat(found.margin()).isNull();
+        assertThat(found.limit()).isEqualTo("marked above 7.78 g (UK)");
+        assertThat(found.sentence()).contains("are to be hallmarked in the UK").doesNotContain("at most");
+    }
 }

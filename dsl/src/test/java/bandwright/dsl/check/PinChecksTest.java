@@ -5,6 +5,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import bandwright.dsl.quantity.Quantity;
+
 import static bandwright.dsl.check.Bench.band;
 import static bandwright.dsl.check.Bench.measured;
 import static bandwright.dsl.check.Bench.one;
@@ -69,7 +71,47 @@ class PinChecksTest {
     void a_tip_nobody_tells_of_is_not_looked_at() {
         assertThat(Bench.of("tip-height", pins("diameter 0.55 mm  across 0.4 mm")))
                 .extracting(Finding::verdict)
-                .containsExactly(Verdict.NOT_LOOKED_AT, Verdict.PASSED);
+                .containsExactly(Verdict.NOT_LOOKED_AT);
+    }
+
+    /** As cast the tip is rise and half the diameter less the girdle of 0.045 mm; 70 % of the crown of 0.2176 mm is 0.1523 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.18, FAILED", "0.2, NOT_LOOKED_AT"})
+    void pins_too_short_for_their_tips_fail_whatever_the_setter_makes_of_them(double tip, Verdict verdict) {
+        String text = pins("diameter 0.1 mm  across 0.4 mm").replace("rise 0.28 mm", "rise " + (tip - 0.05) + " mm");
+
+        assertThat(verdict("tip-height", text)).isEqualTo(verdict);
+    }
+
+    /** Stones of 1.5 mm at an angle of 18 degrees, 10 or 11 mm out, are more than 1.5 mm apart. */
+    @Test
+    void pins_that_no_stone_is_near_to_have_no_notch_and_say_what_helps() {
+        String text = band(5, 2.2) + row("around full  count 20  sink 0.25 mm")
+                + "prongs pins for lights on shank { rise 0.28 mm  diameter 0.55 mm  across 0.42 mm }";
+
+        Finding contact = one("pin-contact", text);
+        // Half-way between two upright stones, seen along the axis of either: R sin 9 deg - 0.75 mm from its girdle,
+        // twice.
+        double radius = 57 / (2 * Math.PI) + 2.2 - 0.25;
+        double gap = 2 * (radius * Math.sin(Math.PI / 20) - 0.75);
+        assertThat(contact.verdict()).isEqualTo(Verdict.FAILED);
+        assertThat(contact.sentence())
+                .startsWith("the stones stand too far apart for pins: their girdles are " + Quantity.millimetres(gap)
+                        + " from each other");
+        assertThat(contact.advice()).contains("less than 0.55 mm is left between them");
+        assertThat(verdict("pin-notch", text)).isEqualTo(Verdict.NOT_LOOKED_AT);
+        assertThat(verdict("pin-reach", text)).isEqualTo(Verdict.NOT_LOOKED_AT);
+    }
+
+    /** As above: pins of 0.5 mm touch up to 0.565 mm across. */
+    @Test
+    void pins_too_far_to_the_side_are_told_how_far_they_may_stand() {
+        Finding contact = one("pin-contact", pins("diameter 0.5 mm  across 0.7 mm"));
+
+        assertThat(contact.sentence()).contains("they stand 0.7 mm off the row's line, and touch up to 0.56 mm");
+        assertThat(contact.advice()).startsWith("Make across at most 0.56 mm");
+        assertThat(verdict("pin-contact", pins("diameter 0.5 mm  across 0.56 mm")))
+                .isNotEqualTo(Verdict.FAILED);
     }
 
     private static String twoLines(double across) {

@@ -54,9 +54,28 @@ class WallChecksTest {
     }
 
     @Test
-    void what_is_cut_at_the_bench_is_not_cast() {
+    void what_is_cut_at_the_bench_is_not_cast_but_looked_at_as_finished() {
         String text = band(5, 2) + "cut line from shank { width 0.5 mm  depth 1.6 mm  made at bench }";
 
         assertThat(measured(one("casting-wall", text))).isCloseTo(2, within(0.003));
+        assertThat(measured(one("bench-wall", text))).isCloseTo(0.4, within(0.003));
+        assertThat(Bench.of("bench-wall", text.replace("at bench", "in pattern")))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.49, FAILED", "0.51, CLOSE", "0.6, PASSED"})
+    void a_part_that_only_the_bench_makes_has_walls_too(double depth, Verdict verdict) {
+        Finding found = Bench.of(
+                        "bench-wall",
+                        band(5, 2.5) + "cut trough from shank { width 2 mm  depth " + depth
+                                + " mm  keep stripe in red-gold-585  made at bench  let-in cast }")
+                .stream()
+                .filter(each -> each.subjects().contains("stripe"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(depth, within(0.003));
     }
 }

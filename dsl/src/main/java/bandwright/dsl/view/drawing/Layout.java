@@ -22,6 +22,7 @@ import bandwright.dsl.material.LinearColour;
  * @param stones in the order in which they are numbered
  * @param pins outlines of pins as cast
  * @param slots edges of channels and the bars in them
+ * @param joints where a collar or a half meets what it closes
  * @param dimensions of the first stones and of the band's width
  * @param notes sentences below
  */
@@ -35,6 +36,7 @@ public record Layout(
         List<Stone> stones,
         List<Outline> pins,
         List<List<Point>> slots,
+        List<Joint> joints,
         List<Section.Dimension> dimensions,
         List<String> notes) {
     public Layout {
@@ -42,6 +44,7 @@ public record Layout(
         stones = List.copyOf(stones);
         pins = List.copyOf(pins);
         slots = List.copyOf(slots);
+        joints = List.copyOf(joints);
         dimensions = List.copyOf(dimensions);
         notes = List.copyOf(notes);
     }
@@ -52,6 +55,13 @@ public record Layout(
      * @param sunk whether it is the floor of a groove, which is drawn darker
      */
     public record Ground(String name, String metal, LinearColour colour, boolean sunk, Region region) {}
+
+    /** A line on the surface along which two parts are put together, such as {@code joint of collar}. */
+    public record Joint(String name, List<Point> line) {
+        public Joint {
+            line = List.copyOf(line);
+        }
+    }
 
     /** A stone's girdle; the number counts from the first stone of the row on. */
     public record Stone(int number, Point centre, Outline girdle) {}

@@ -24,6 +24,10 @@ public final class LayoutDrawing {
     private static final int STONE = 0xe6f0f6;
     private static final int STONE_EDGE = 0x2f5570;
     private static final int PIN = 0xf4f1ec;
+    private static final int JOINT = 0xa00060;
+
+    /** Of a joint, mm on paper: lengths of line and gap. */
+    private static final List<Double> JOINT_DASH = List.of(2.0, 0.8);
 
     /** Text on paper, mm. */
     private static final double TEXT = 2.6;
@@ -104,6 +108,9 @@ public final class LayoutDrawing {
         }
         for (List<Point> slot : layout.slots()) {
             stroke(clipped(slot, from, to), dx, dy);
+        }
+        for (Layout.Joint joint : layout.joints()) {
+            joint(joint, from, to, last, dx, dy);
         }
         for (Layout.Stone stone : layout.stones()) {
             if (isIn(stone.centre().x(), from, to, last)) {
@@ -234,7 +241,30 @@ public final class LayoutDrawing {
                     INK);
             y -= 1.7 * size;
         }
+        for (String name :
+                layout.joints().stream().map(Layout.Joint::name).distinct().toList()) {
+            double middle = y + 0.35 * size;
+            joint(List.of(new Point(left, middle), new Point(left + 2.4 * size, middle)));
+            text(name, new Point(left + 3.1 * size, y), size, StrokeText.Anchor.START, INK);
+            y -= 1.7 * size;
+        }
         text("scale " + SvgWriter.number(scale) + " : 1", new Point(left, y), size, StrokeText.Anchor.START, INK);
+    }
+
+    private void joint(Layout.Joint joint, double from, double to, boolean last, double dx, double dy) {
+        Point start = joint.line().get(0);
+        Point end = joint.line().get(joint.line().size() - 1);
+        boolean across = start.x() == end.x();
+        List<Point> seen = across ? joint.line() : clipped(joint.line(), from, to);
+        boolean shown = across ? isIn(start.x(), from, to, last) : seen.get(0).distanceTo(seen.get(1)) > 1e-9;
+        if (shown) {
+            joint(seen.stream().map(point -> point.plus(dx, dy)).toList());
+        }
+    }
+
+    private void joint(List<Point> line) {
+        List<Double> dash = JOINT_DASH.stream().map(length -> length * paper).toList();
+        marks.add(new Mark.Stroke(line, JOINT, 0.3 * paper, new Mark.Dash(dash)));
     }
 
     private static List<Point> clipped(List<Point> points, double from, double to) {

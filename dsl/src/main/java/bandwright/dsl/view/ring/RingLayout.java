@@ -6,7 +6,10 @@ import java.util.List;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Curve;
+import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
@@ -25,7 +28,7 @@ import bandwright.dsl.view.drawing.Section;
 
 /**
  * The strip a setter marks out from: the band unrolled along the outer surface under the row, stones, pins and channel where
- * they are. Everything is drawn in its true size; what lies deeper than the surface is nearer together than on the strip, so
+ * they are, and joints as far as they come up to the surface. Everything is drawn in its true size; what lies deeper than the surface is nearer together than on the strip, so
  * gaps are told in figures. The band's edges and its grooves are drawn; a change of height is not.
  */
 public final class RingLayout {
@@ -35,6 +38,9 @@ public final class RingLayout {
     private static final int LOOKS = 180;
 
     private static final int CIRCLE = 48;
+
+    /** A joint nearer to the band's edge runs down its side, mm. */
+    private static final double SEEN_MM = 0.01;
 
     private final Ring ring;
     private final StoneLayout layout;
@@ -79,6 +85,7 @@ public final class RingLayout {
                 stones(),
                 pins(),
                 slots(),
+                joints(),
                 dimensions(),
                 notes);
     }
@@ -152,9 +159,88 @@ public final class RingLayout {
         for (int turn = -1; turn <= 1; turn++) {
             double start = (middle - half + turn * TURN) * radius;
             double end = (middle + half + turn * TURN) * radius;
-            all = RegionBoolean.union(all, Region.of(Outline.rectangle(start, low, end, high)));
+            Outline field =
+                    groove.roundEnds() ? roundEnded(start, low, end, high) : Outline.rectangle(start, low, end, high);
+            all = RegionBoolean.union(all, Region.of(field));
         }
         return all;
+    }
+
+    /** A slot whose ends are half-rounds within its length, as they are cut. */
+    private static Outline roundEnded(double start, double low, double end, double high) {
+        double round = (high - low) / 2;
+        double middle = (low + high) / 2;
+        double first = start + round;
+        double last = end - round;
+        List<Curve> curves = new ArrayList<>();
+        if (last - first > 1e-9) {
+            curves.add(new Line(new Point(first, low), new Point(last, low)));
+        }
+        Point foot = new Point(last, low);
+        curves.add(Arc.around(new Point(last, middle), foot, new Point(last, high), true));
+        if (last - first > 1e-9) {
+            curves.add(new Line(new Point(last, high), new Point(first, high)));
+        }
+        curves.add(Arc.around(new Point(first, middle), new Point(first, high), new Point(first, low), true));
+        return new Outline(curves);
+    }
+
+    /**
+     * Where what was let in is closed, as far as that is seen from outside: a collar lies against the kept part at the groove's wall, and, where its other
+     * end comes up through the surface, against its own part there; halves meet at their seams. At the band's very edge nothing is drawn: there a joint runs down
+     * the side.
+     */
+    private List<Layout.Joint> joints() {
+        List<Layout.Joint> joints = new ArrayList<>();
+        for (Groove groove : ring.design().grooves()) {
+            boolean ours = ring.design().bands().size() == 1 || groove.from().contains(band.name());
+            Groove.LetIn way = groove.letIn().orElse(null);
+            if (!ours || groove.inside() || groove.keep().isEmpty()) {
+                continue;
+            }
+            double low = groove.acrossMm() - groove.widthMm() / 2;
+            double high = groove.acrossMm() + groove.widthMm() / 2;
+            if (way instanceof Groove.LetInFrom let) {
+                String name = "joint of " + let.collar();
+                along(joints, groove, name, let.fingertip() ? high : low);
+                Bounds collar = ring.bounds(let.collar());
+                Bounds edges = ring.outline(band, firstAngle()).bounds();
+                double other = let.fingertip() ? collar.maxX() : collar.minX();
+                double edge = let.fingertip() ? edges.maxX() : edges.minX();
+                if (Math.abs(edge - other) > SEEN_MM) {
+                    along(joints, groove, name, other);
+                }
+            } else if (way instanceof Groove.LetInHalves halves) {
+                for (double degrees : new double[] {halves.degrees(), halves.degrees() + 180}) {
+                    double x = onStrip(degrees * (StrictMath.PI / 180));
+                    if (x <= to * radius) {
+                        joints.add(new Layout.Joint(
+                                "seams of " + groove.keep().get().part(),
+                                List.of(new Point(x, low), new Point(x, high))));
+                    }
+                }
+            }
+        }
+        return joints;
+    }
+
+    /** A joint at a place across, as far as its groove goes round. */
+    private void along(List<Layout.Joint> joints, Groove groove, String name, double across) {
+        if (groove.around().isFull()) {
+            joints.add(
+                    new Layout.Joint(name, List.of(new Point(from * radius, across), new Point(to * radius, across))));
+            return;
+        }
+        double middle = groove.around().centredDegrees() * (StrictMath.PI / 180);
+        double half = groove.around().degrees() / 2 * (StrictMath.PI / 180);
+        for (int turn = -1; turn <= 1; turn++) {
+            double start = Math.max(from, middle - half + turn * TURN);
+            double end = Math.min(to, middle + half + turn * TURN);
+            if (end > start) {
+                joints.add(new Layout.Joint(
+                        name, List.of(new Point(start * radius, across), new Point(end * radius, across))));
+            }
+        }
     }
 
     private List<Layout.Stone> stones() {

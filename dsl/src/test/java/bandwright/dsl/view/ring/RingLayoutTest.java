@@ -63,6 +63,55 @@ class RingLayoutTest {
         GoldenView.check("layout-arc.svg", SvgWriter.write(LayoutDrawing.of(RingLayout.of(ring, "lights"), 4)));
     }
 
+    /** A slot's area: its width times its length between the feet of its ends, and a circle. The strip is unrolled 9.072 + 2 mm out. */
+    @Test
+    void round_ends_are_drawn_round() {
+        Ring ring = TextRing.of("""
+                profile bar = flat(width: 7 mm, height: 2 mm)
+                band shank { finger ISO 57  profile bar  metal silver-925 }
+                cut slot from shank { width 1.4 mm  depth 0.5 mm  across -2 mm  around 40 deg  ends round }
+                stone-row lights on shank { stone round diamond 1.5 mm  around full  count 20  sink 0.3 mm  across 1.5 mm }
+                """);
+
+        Layout layout = RingLayout.of(ring, "lights");
+
+        double length = 40 * StrictMath.PI / 180 * (57 / (2 * StrictMath.PI) + 2);
+        double area = 1.4 * (length - 1.4) + StrictMath.PI * 0.7 * 0.7;
+        assertThat(layout.grounds().get(1).region().moments().area()).isCloseTo(area, within(1e-9));
+        assertThat(SvgWriter.write(LayoutDrawing.of(layout, 1))).contains("A0.7 0.7");
+    }
+
+    /** A court-shaped crown of a d-shape: sides 0.5 mm high, floor 0.9 mm out: the collar's other joint comes up through the dome. */
+    @Test
+    void a_collar_s_joints_are_drawn_where_they_come_up() {
+        String low =
+                SET.replace("flat(width: 5 mm, height: 1.9 mm)", "d-shape(width: 5 mm, height: 1.9 mm, side: 0.5 mm)");
+        Layout dome = RingLayout.of(TextRing.of(low), "lights");
+        Layout flat = RingLayout.of(TextRing.of(SET), "lights");
+
+        assertThat(flat.joints()).extracting(Layout.Joint::name).containsExactly("joint of collar");
+        assertThat(flat.joints().get(0).line().get(0).y()).isCloseTo(0.95, within(1e-9));
+        // The dome through (0, 1.9) and (2.5, 0.5): its radius, and where it is 0.9 mm high.
+        double rise = 1.4;
+        double radius = (2.5 * 2.5 + rise * rise) / (2 * rise);
+        double across = StrictMath.sqrt(radius * radius - (radius - 1) * (radius - 1));
+        assertThat(dome.joints()).hasSize(2);
+        assertThat(dome.joints().get(1).line().get(0).y()).isCloseTo(across, within(1e-9));
+    }
+
+    @Test
+    void seams_of_halves_are_drawn() {
+        String halves = SET.replace("let-in from fingertip leaving collar", "let-in in halves at 9 deg");
+
+        Layout layout = RingLayout.of(TextRing.of(halves), "lights");
+
+        assertThat(layout.joints()).extracting(Layout.Joint::name).containsOnly("seams of stripe");
+        assertThat(layout.joints()).hasSize(2);
+        double apart = layout.joints().get(1).line().get(0).x()
+                - layout.joints().get(0).line().get(0).x();
+        assertThat(Math.abs(apart)).isCloseTo((layout.toMm() - layout.fromMm()) / 2, within(1e-9));
+    }
+
     @Test
     void the_strip_is_as_long_as_the_surface_is_round() {
         Layout layout = RingLayout.of(TextRing.of(SET), "lights");
