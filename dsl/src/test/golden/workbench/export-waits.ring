@@ -1,3 +1,3 @@
-# A file of a kind that comes later, and one of a ring that is not there yet.
-export "ring.glb"
+# Files of a ring that is not there yet.
 export "ring.3mf"
+sheet "ring.pdf"

@@ -16,6 +16,9 @@ import bandwright.dsl.bench.BlankTable;
 import bandwright.dsl.bench.CastingTable;
 import bandwright.dsl.bench.SizeTable;
 import bandwright.dsl.bench.Steps;
+import bandwright.dsl.bench.sheet.BenchSheet;
+import bandwright.dsl.bench.sheet.SheetStory;
+import bandwright.dsl.bench.sheet.SheetWishes;
 import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
@@ -68,9 +71,6 @@ import bandwright.dsl.view.ring.RingTurntable;
 
 /** Answers the statements of a cell that ask; those that make something have no answer. */
 final class Asking {
-    /** What the language has and this program does not answer so far, in the user's words. */
-    private static final Map<Class<? extends Statement>, String> NOT_YET = Map.of(Sheet.class, "sheet");
-
     /** Millimetres of paper for one of the ring. */
     private static final double SECTION_SCALE = 10;
 
@@ -110,8 +110,8 @@ final class Asking {
                 || statement instanceof Require
                 || statement instanceof View
                 || statement instanceof Export
-                || Exploring.asks(statement)
-                || NOT_YET.containsKey(statement.getClass());
+                || statement instanceof Sheet
+                || Exploring.asks(statement);
     }
 
     List<Answer> answer(Statement statement) {
@@ -133,9 +133,8 @@ final class Asking {
         if (statement instanceof Export export) {
             return List.of(new Exporting(source, new ContentMaker()).answer(export));
         }
-        String missing = NOT_YET.get(statement.getClass());
-        if (missing != null) {
-            throw notYet(missing, statement.span());
+        if (statement instanceof Sheet sheet) {
+            return List.of(sheet(sheet));
         }
         return List.of();
     }
@@ -193,6 +192,27 @@ final class Asking {
             }
             throw new IllegalStateException("a question without a table: " + question);
         }
+    }
+
+    private Answer sheet(Sheet sheet) {
+        return new Exporting(source, new ContentMaker()).sheet(sheet, () -> {
+            SheetReader reader = new SheetReader(design, source, sheet.block());
+            SheetWishes wishes = reader.wishes();
+            Ring whole = whole(sheet.span());
+            return BenchSheet.of(
+                    whole,
+                    workshop,
+                    findings.get(),
+                    new SheetStory(
+                            design.fingerprint(),
+                            design.definitions().requirements().stream()
+                                    .map(entry ->
+                                            Requirements.judge(design, entry).sentence())
+                                    .toList(),
+                            CastingTable.of(whole.design(), workshop, reader.allowances()),
+                            exploring.decisionTable(sheet.span())),
+                    wishes);
+        });
     }
 
     private Answer layout(String row) {
@@ -387,11 +407,5 @@ final class Asking {
             }
         }
         return parts;
-    }
-
-    private Fault notYet(String what, Span span) {
-        // No error: what the cell makes is sound, only this question stays open.
-        return new Fault(
-                Diagnostic.warning("not-yet", source.place(span)).with(what).build());
     }
 }

@@ -69,7 +69,11 @@ record Exploring(Explorer explorer, List<Chapter> story) {
 
     /** Each decision so far, with its reason and what it did. */
     List<Answer> decisions(Span asked) {
-        return List.of(new Answer.Tabled(explorer.decisions(story, asked)));
+        return List.of(new Answer.Tabled(decisionTable(asked)));
+    }
+
+    Table decisionTable(Span asked) {
+        return explorer.decisions(story, asked);
     }
 
     List<Answer> options(Span asked) {

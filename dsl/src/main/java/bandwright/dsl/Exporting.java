@@ -4,6 +4,7 @@ package bandwright.dsl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,9 @@ import bandwright.dsl.export.Format;
 import bandwright.dsl.export.Formats;
 import bandwright.dsl.export.csv.CsvFormat;
 import bandwright.dsl.export.dxf.DxfFormat;
+import bandwright.dsl.export.glb.GlbFormat;
+import bandwright.dsl.export.pdf.PaperDocument;
+import bandwright.dsl.export.pdf.PdfWriter;
 import bandwright.dsl.export.stl.StlFormat;
 import bandwright.dsl.export.svg.SvgFormat;
 import bandwright.dsl.export.threemf.ThreeMfFormat;
@@ -26,17 +30,17 @@ import bandwright.dsl.source.Span;
 import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.Export;
 import bandwright.dsl.syntax.ExportProperty;
+import bandwright.dsl.syntax.Sheet;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
 
 /** Answers {@code export}: what the file holds is worked out, made into bytes by its format, and handed on. Writes nothing. */
 final class Exporting {
-    private static final Formats FORMATS = new Formats(
-            List.of(new ThreeMfFormat(), new StlFormat(), new SvgFormat(), new DxfFormat(), new CsvFormat()));
+    private static final Formats FORMATS = new Formats(List.of(
+            new ThreeMfFormat(), new StlFormat(), new GlbFormat(), new SvgFormat(), new DxfFormat(), new CsvFormat()));
 
-    /** Endings that will come. */
-    private static final List<String> NOT_YET = List.of("glb");
+    private static final String SHEET_ENDING = ".pdf";
 
     /** Makes the content of each kind. */
     interface Maker {
@@ -60,10 +64,7 @@ final class Exporting {
     Answer answer(Export export) {
         Place place = source.place(export.span());
         String name = export.file();
-        FileName.fault(name).ifPresent(fault -> {
-            throw new Fault(
-                    Diagnostic.error("file-name", place).with(name, fault).build());
-        });
+        refuse(name, place);
         Format format = format(name, place);
         Block<ExportProperty> block = export.block();
         check(block, format);
@@ -76,19 +77,41 @@ final class Exporting {
                 place);
     }
 
+    /** As {@link #answer}, of a sheet: one kind of file, so its name must end that way. */
+    Answer sheet(Sheet sheet, Supplier<PaperDocument> pages) {
+        Place place = source.place(sheet.span());
+        String name = sheet.file();
+        refuse(name, place);
+        if (!name.toLowerCase(Locale.ROOT).endsWith(SHEET_ENDING)) {
+            throw new Fault(Diagnostic.error("file-kind", place)
+                    .with(name)
+                    .expected("a name that ends in " + SHEET_ENDING)
+                    .build());
+        }
+        PaperDocument document = pages.get();
+        Block<ExportProperty> block = sheet.block();
+        return new Answer.Exported(
+                List.of(new ExportFile(name, PdfWriter.write(document))),
+                block != null && block.find(ExportProperty.Replace.class) != null,
+                "the bench sheet of " + document.title() + ", on "
+                        + document.paper().word() + " paper, drawings to scale",
+                place);
+    }
+
+    private static void refuse(String name, Place place) {
+        FileName.fault(name).ifPresent(fault -> {
+            throw new Fault(
+                    Diagnostic.error("file-name", place).with(name, fault).build());
+        });
+    }
+
     private static Format format(String name, Place place) {
         return FORMATS.of(name).orElseThrow(() -> {
-            int point = name.lastIndexOf('.');
-            String ending = point < 0 ? "" : name.substring(point + 1).toLowerCase(Locale.ROOT);
-            if (NOT_YET.contains(ending)) {
-                return new Fault(Diagnostic.warning("not-yet", place)
-                        .with("a ." + ending + " file")
-                        .build());
-            }
             String known = FORMATS.endings().stream().map(each -> "." + each).collect(Collectors.joining(", "));
             return new Fault(Diagnostic.error("file-kind", place)
                     .with(name)
-                    .expected("a name that ends in one of " + known)
+                    .expected(
+                            "a name that ends in one of " + known + "; a bench sheet is written by: sheet \"ring.pdf\"")
                     .build());
         });
     }

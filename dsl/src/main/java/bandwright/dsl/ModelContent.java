@@ -70,8 +70,15 @@ final class ModelContent {
             }
         }
         Plate plate = plate();
+        boolean finished = !cast && !allowances.hasStock() && !allowances.shrinks() && !plate.laidOut();
         return new Content.Model(
-                design.title().orElse("ring"), design.fingerprint(), ring, parts, plate, words(parts, cast, plate));
+                design.title().orElse("ring"),
+                design.fingerprint(),
+                ring,
+                parts,
+                plate,
+                finished,
+                words(parts, cast, plate));
     }
 
     /** Patterns are of what is cast, unless the text says otherwise. */

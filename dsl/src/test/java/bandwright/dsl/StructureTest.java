@@ -78,7 +78,7 @@ class StructureTest {
             .whereLayer("edit")
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("export")
-            .mayOnlyBeAccessedByLayers("door")
+            .mayOnlyBeAccessedByLayers("answering", "door")
             .whereLayer("answering")
             .mayOnlyBeAccessedByLayers("door")
             .whereLayer("view")

@@ -9,13 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Properties;
 
 /** The room's sentences, kept in one file so that they can be read as a whole. */
-final class Sentences {
+public final class Sentences {
     private static final Properties TEXTS = read();
 
     private Sentences() {}
 
     /** The sentence of a key, with {0}, {1} … replaced. */
-    static String of(String key, String... values) {
+    public static String of(String key, String... values) {
         String text = TEXTS.getProperty(key);
         if (text == null) {
             throw new IllegalStateException("no sentence " + key);

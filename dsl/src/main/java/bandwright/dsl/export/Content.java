@@ -39,8 +39,16 @@ public sealed interface Content {
      * @param fingerprint of the design
      * @param ring as its parts are here, but for shrinkage: for pictures of it
      * @param plate how they lie
+     * @param withStones whether it is the finished ring in true size, in which stones can be shown
      */
-    record Model(String title, String fingerprint, Ring ring, List<Part> parts, Plate plate, List<String> words)
+    record Model(
+            String title,
+            String fingerprint,
+            Ring ring,
+            List<Part> parts,
+            Plate plate,
+            boolean withStones,
+            List<String> words)
             implements Content {
         public Model {
             parts = List.copyOf(parts);

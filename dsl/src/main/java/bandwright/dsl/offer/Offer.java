@@ -15,6 +15,7 @@ import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
+import bandwright.dsl.measure.Spares;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.pattern.AsCast;
@@ -166,16 +167,10 @@ public final class Offer {
         return QuantityFormat.number(each.value() / 0.2, 6) + " ct";
     }
 
-    /** A number of stones, or a share of the row's (in per cent, or below 1), rounded up. */
     private int spares(int count) {
         return prices.amount(Property.Word.SPARES)
-                .map(spare -> isShare(spare) ? Math.ceil(spare.value() * count - 1e-9) : Math.ceil(spare.value()))
-                .orElse(0.0)
-                .intValue();
-    }
-
-    private static boolean isShare(Quantity spares) {
-        return Unit.PERCENT.equals(spares.shown()) || spares.value() < 1;
+                .map(spare -> Spares.of(spare, count))
+                .orElse(0);
     }
 
     private void tax() {

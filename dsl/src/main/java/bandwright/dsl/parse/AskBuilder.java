@@ -138,6 +138,27 @@ final class AskBuilder extends BandParserBaseVisitor<ExportProperty> {
     }
 
     @Override
+    public ExportProperty visitSheetPaper(BandParser.SheetPaperContext tree) {
+        return new ExportProperty.Paper(Trees.name(tree.name()), Trees.span(tree));
+    }
+
+    @Override
+    public ExportProperty visitSheetMetals(BandParser.SheetMetalsContext tree) {
+        return new ExportProperty.Metals(
+                tree.names().name().stream().map(Trees::name).toList(), Trees.span(tree));
+    }
+
+    @Override
+    public ExportProperty visitSheetSpares(BandParser.SheetSparesContext tree) {
+        return new Property.Amount(Trees.word(tree.word), expressions.visit(tree.amount()), Trees.span(tree));
+    }
+
+    @Override
+    public ExportProperty visitSheetReplace(BandParser.SheetReplaceContext tree) {
+        return new ExportProperty.Replace(Trees.span(tree));
+    }
+
+    @Override
     public ExportProperty visitCastingAmount(BandParser.CastingAmountContext tree) {
         return new Property.Amount(Trees.word(tree.word), expressions.visit(tree.amount()), Trees.span(tree));
     }

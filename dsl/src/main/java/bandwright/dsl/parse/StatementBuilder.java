@@ -267,6 +267,9 @@ final class StatementBuilder extends BandParserBaseVisitor<Statement> {
 
     @Override
     public Statement visitSheet(BandParser.SheetContext tree) {
-        return new Sheet(Trees.text(tree.file), Trees.span(tree));
+        return new Sheet(
+                Trees.text(tree.file),
+                tree.LBRACE() == null ? null : block(tree, tree.sheetProperty(), asks::visit),
+                Trees.span(tree));
     }
 }

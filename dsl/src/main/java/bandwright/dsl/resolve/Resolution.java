@@ -130,6 +130,11 @@ public final class Resolution implements Design, Scope {
         return new Names(this).part(name, source);
     }
 
+    /** The metal of a name, built in or the user's own, where one must stand. */
+    public Metal metalNamed(Name name, SourceText source) {
+        return new Names(this).metal(name, source);
+    }
+
     /** The name of a row of stones, where one must stand; what makes the row must itself be sound. */
     public String rowNamed(Name name, SourceText source) {
         return new Names(this).row(name, source).name();

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.source.Span;
 
-/** A property of what is made from patterns: of an export, and of a look at the casting. */
+/** A property of a file, and of what is made from patterns: of an export, a sheet, and a look at the casting. */
 public sealed interface ExportProperty extends Property
         permits ExportProperty.Parts,
                 ExportProperty.Shrinkage,
@@ -18,6 +18,8 @@ public sealed interface ExportProperty extends Property
                 ExportProperty.LaidOut,
                 ExportProperty.Replace,
                 ExportProperty.Held,
+                ExportProperty.Paper,
+                ExportProperty.Metals,
                 Property.Amount {
     record Parts(List<Name> parts, Span span) implements ExportProperty {
         public Parts {
@@ -87,6 +89,26 @@ public sealed interface ExportProperty extends Property
         @Override
         public String word() {
             return "replace";
+        }
+    }
+
+    /** The size of a sheet's pages. */
+    record Paper(Name size, Span span) implements ExportProperty {
+        @Override
+        public String word() {
+            return "paper";
+        }
+    }
+
+    /** Further metals in which a sheet weighs the parts. */
+    record Metals(List<Name> metals, Span span) implements ExportProperty {
+        public Metals {
+            metals = List.copyOf(metals);
+        }
+
+        @Override
+        public String word() {
+            return "metals";
         }
     }
 

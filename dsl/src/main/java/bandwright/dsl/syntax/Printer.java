@@ -184,13 +184,16 @@ public final class Printer implements Statement.Visitor<String> {
 
     @Override
     public String export(Export export) {
-        Block<ExportProperty> block = export.block();
-        return "export \"" + export.file() + "\"" + (block == null ? "" : properties.block(block, ""));
+        return "export \"" + export.file() + "\"" + optional(export.block());
+    }
+
+    private String optional(@Nullable Block<ExportProperty> block) {
+        return block == null ? "" : properties.block(block, "");
     }
 
     @Override
     public String sheet(Sheet sheet) {
-        return "sheet \"" + sheet.file() + "\"";
+        return "sheet \"" + sheet.file() + "\"" + optional(sheet.block());
     }
 
     private String range(@Nullable Range range) {

@@ -125,6 +125,10 @@ final class PropertyPrinter {
             return held(held, indent);
         } else if (property instanceof ExportProperty.Stock stock) {
             return stock(stock);
+        } else if (property instanceof ExportProperty.Paper paper) {
+            return "paper " + paper.size().text();
+        } else if (property instanceof ExportProperty.Metals metals) {
+            return "metals " + names(metals.metals());
         } else if (property instanceof ExportProperty.Assembled) {
             return "assembled";
         }

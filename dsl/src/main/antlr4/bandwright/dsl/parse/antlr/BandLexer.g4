@@ -169,6 +169,7 @@ FINISHED        : 'finished';
 ASSEMBLED       : 'assembled';
 LAID            : 'laid';
 REPLACE         : 'replace';
+PAPER           : 'paper';
 SHRINKAGE       : 'shrinkage';
 OUT             : 'out';
 STOCK           : 'stock';

@@ -39,7 +39,7 @@ statement
     | LIMIT key=name value=amount because?                                            # limit
     | QUOTE LBRACE quoteProperty* RBRACE because?                                     # quote
     | EXPORT file=STRING (LBRACE exportProperty* RBRACE)?                             # export
-    | SHEET file=STRING                                                               # sheet
+    | SHEET file=STRING (LBRACE sheetProperty* RBRACE)?                               # sheet
     | expression                                                                      # bare
     ;
 
@@ -225,6 +225,14 @@ held
     | QUOTE LBRACE quoteProperty* RBRACE                                              # heldQuote
     ;
 
+sheetProperty
+    : PAPER name                                                                      # sheetPaper
+    | METALS names                                                                    # sheetMetals
+    | word=SPARES amount                                                              # sheetSpares
+    | patternProperty                                                                 # sheetPattern
+    | REPLACE                                                                         # sheetReplace
+    ;
+
 castingProperty
     : patternProperty                                                                 # castingPattern
     | word=(BUTTON | PATTERN) amount                                                  # castingAmount
@@ -309,5 +317,5 @@ name
     | WEIGHTS | ALL | METALS | STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE
     | TOP | FRONT | SIDE | THREE_QUARTER | STEP | LARGEST | SMALLEST | LABOUR | LOSS | FINISHING | SETTING | SPARES
     | TAX | VALID | CASTING | BUTTON | PARTS | AS | FINISHED | ASSEMBLED | LAID | REPLACE | SHRINKAGE | OUT | STOCK
-    | OUTSIDE
+    | OUTSIDE | PAPER
     ;

@@ -14,6 +14,8 @@ import org.joml.Vector3d;
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.export.Content;
+import bandwright.dsl.export.Plate;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshShells;
 import bandwright.dsl.material.LinearColour;
@@ -65,11 +67,43 @@ public final class GlbWriter {
         return new GlbWriter(ring).file(parts, fingerprint);
     }
 
+    /** Parts as they stand in a model, which may be larger than the ring or lie on a plate: without stones, each written whole. */
+    static byte[] write(Content.Model model) {
+        return new GlbWriter(model.ring()).file(model);
+    }
+
+    private byte[] file(Content.Model model) {
+        List<Object> children = new ArrayList<>();
+        Map<String, Object> root = root(model.title(), children);
+        List<Plate.Shift> shifts = model.plate()
+                .shifts(model.parts().stream().map(Content.Part::mesh).toList());
+        for (int i = 0; i < model.parts().size(); i++) {
+            Content.Part part = model.parts().get(i);
+            int material = material(ring.section(part.name()).metal());
+            List<Object> pieces = new ArrayList<>();
+            for (Mesh piece : MeshShells.of(part.mesh())) {
+                Map<String, Object> node = new LinkedHashMap<>();
+                node.put("mesh", mesh(part.name(), GlbMesh.ofRepeat(piece, ring.surfaces(), 1, 0), material));
+                if (model.plate().laidOut()) {
+                    Plate.Shift shift = shifts.get(i);
+                    node.put("translation", numbers(shift.x(), shift.y(), shift.z()));
+                }
+                pieces.add(add(node));
+            }
+            children.add(group(part.name(), pieces));
+        }
+        if (model.plate().laidOut()) {
+            // On a plate the finger's axis is upright: the plate is the ground.
+            double half = Math.sqrt(0.5);
+            root.put("rotation", numbers(-half, 0, 0, half));
+        }
+        return written(model.title(), model.fingerprint(), model.words());
+    }
+
     private byte[] file(Set<String> parts, String fingerprint) {
         String title = ring.design().title().orElse("ring");
-        Map<String, Object> root = named(title);
-        nodes.add(root);
         List<Object> children = new ArrayList<>();
+        root(title, children);
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
                 children.add(part(body));
@@ -80,17 +114,30 @@ public final class GlbWriter {
                 children.add(stones(ring.layout(row.name())));
             }
         }
+        return written(title, fingerprint, List.of());
+    }
+
+    /** The node above all: metres, the top of the ring up, the fingertip in front. */
+    private Map<String, Object> root(String title, List<Object> children) {
+        Map<String, Object> root = named(title);
         double half = Math.sqrt(0.5);
         root.put("rotation", numbers(0, 0, half, half));
         root.put("scale", numbers(0.001, 0.001, 0.001));
         root.put("children", children);
+        nodes.add(root);
+        return root;
+    }
 
+    private byte[] written(String title, String fingerprint, List<String> words) {
         Map<String, Object> asset = new LinkedHashMap<>();
         asset.put("version", "2.0");
         asset.put("generator", "Bandwright");
         Map<String, Object> extras = new LinkedHashMap<>();
         extras.put("title", title);
         extras.put("fingerprint", fingerprint);
+        if (!words.isEmpty()) {
+            extras.put("holds", String.join("; ", words));
+        }
         asset.put("extras", extras);
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("asset", asset);

@@ -86,6 +86,31 @@ class TurntableTest {
     }
 
     @Test
+    void the_validator_has_nothing_to_say_of_exported_files() throws Exception {
+        String files = """
+                export "ring.glb"
+                export "plate.glb" { as cast  laid out spacing 3 mm }
+                export "pattern.glb" { parts shank  shrinkage around 1.2 % across 1 % out 1.4 %  stock 0.1 mm outside }
+                """;
+        for (String text : List.of(harbourLight(), HALVES)) {
+            Outcome outcome = Workbench.empty().run("it", new SourceText("it", text + files));
+            List<Answer.Exported> exported = outcome.answers().stream()
+                    .filter(Answer.Exported.class::isInstance)
+                    .map(Answer.Exported.class::cast)
+                    .toList();
+            assertThat(exported).hasSize(3);
+            for (Answer.Exported each : exported) {
+                Path glb = Files.write(
+                        folder.resolve("exported.glb"), each.files().get(0).bytes());
+
+                assertThat(run(List.of("node", script("validate.js"), MODULES.toString(), glb.toString())))
+                        .as(each.files().get(0).name())
+                        .isEqualTo("0 errors, 0 warnings\n");
+            }
+        }
+    }
+
+    @Test
     void a_person_turns_cuts_and_takes_apart_the_ring_on_the_page() throws Exception {
         assumeTrue(Files.isExecutable(CHROMIUM), "there is no Chromium");
         Path page = Files.writeString(folder.resolve("page.html"), page(viewed(harbourLight())));
