@@ -209,7 +209,7 @@ final class Asking {
                                     .map(entry ->
                                             Requirements.judge(design, entry).sentence())
                                     .toList(),
-                            CastingTable.of(whole.design(), workshop, reader.allowances()),
+                            CastingTable.of(whole.design(), workshop, reader.allowances(), findings.get()),
                             exploring.decisionTable(sheet.span())),
                     wishes);
         });

@@ -95,7 +95,7 @@ public final class BenchSheet {
         }
         heading("steps");
         List<String> cautions = Cautions.of(ring.design());
-        grid(without(Steps.table(ring.design(), workshop), cautions));
+        grid(without(Steps.table(ring.design(), workshop, findings), cautions));
         heading("cautions");
         cautions.forEach(this::paragraph);
         heading("engraving");
