@@ -22,6 +22,7 @@ import bandwright.dsl.edit.Completion;
 import bandwright.dsl.edit.Documentation;
 import bandwright.dsl.explore.Chapter;
 import bandwright.dsl.explore.Explorer;
+import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.parse.ParseResult;
@@ -39,6 +40,8 @@ import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
+import bandwright.dsl.view.Turntable;
+import bandwright.dsl.view.ring.RingTurntable;
 
 /**
  * A design in progress. Immutable: running a cell gives another workbench. Serves one thread at a time; workbenches that come
@@ -312,6 +315,40 @@ public final class Workbench {
     /** The numbers of the design as it stands. */
     public Report report() {
         return new Reporter(design, refused, this::ring, this::checked).report();
+    }
+
+    /** As {@link #report}, without checks, which can take long: for numbers that follow every change. */
+    public Report numbers() {
+        return new Reporter(design, refused, this::ring, () -> new Findings(List.of())).report();
+    }
+
+    /** Where the value of a definition stands; nothing if nothing of that name has a plain value. */
+    public Optional<Place> valueOf(String name) {
+        return definitions
+                .find(name)
+                .filter(entry -> entry.statement() instanceof Definition)
+                .map(entry -> entry.place(((Definition) entry.statement()).value()));
+    }
+
+    /**
+     * The model of the whole ring, to turn; nothing while there is no ring.
+     *
+     * @param checked whether failed and close checks are pointed at, which takes longer
+     */
+    public Optional<Turntable> turntable(boolean checked) {
+        if (design.bands().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Ring made = ring();
+            Set<String> parts = new LinkedHashSet<>();
+            made.sections().forEach(section -> parts.add(section.name()));
+            byte[] glb = GlbWriter.write(made, parts, design.fingerprint());
+            Findings pointedAt = checked ? findings() : new Findings(List.of());
+            return Optional.of(RingTurntable.of(made, parts, pointedAt, glb));
+        } catch (Fault fault) {
+            return Optional.empty();
+        }
     }
 
     /** The definitions with a range, in alphabetical order; those whose range or value cannot be worked out yet are left out. */

@@ -55,7 +55,7 @@ class StructureTest {
             .whereLayer("protocol")
             .mayOnlyBeAccessedByLayers("app", "install", "session")
             .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("app", "run", "session", "install")
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
             .whereLayer("cell")
             .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
             .whereLayer("display")
@@ -114,7 +114,9 @@ class StructureTest {
 
     @ArchTest
     static final ArchRule nothing_but_the_kernel_knows_the_time = noClasses()
-            .that(notIn("bandwright.kernel.protocol").and(notIn("bandwright.kernel.session")))
+            .that(notIn("bandwright.kernel.protocol")
+                    .and(notIn("bandwright.kernel.session"))
+                    .and(notIn("bandwright.kernel.page.server")))
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.time..")
                     .or(JavaClass.Predicates.assignableTo(java.util.Date.class))
@@ -130,7 +132,8 @@ class StructureTest {
                     .and(notIn("bandwright.kernel.app"))
                     .and(notIn("bandwright.kernel.protocol"))
                     .and(notIn("bandwright.kernel.session"))
-                    .and(notIn("bandwright.kernel.install")))
+                    .and(notIn("bandwright.kernel.install"))
+                    .and(notIn("bandwright.kernel.page.desk")))
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.."));
 

@@ -42,7 +42,7 @@ record MeasureVerb(
         if (out == null) {
             terminal.say(text.stripTrailing());
         } else {
-            AtomicFiles.write(Map.of(out, text));
+            RunFiles.write(Map.of(out, text));
         }
         return ExitCode.of(run.verdict(report));
     }

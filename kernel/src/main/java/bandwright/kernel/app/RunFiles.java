@@ -4,8 +4,11 @@ package bandwright.kernel.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
+
+import bandwright.kernel.files.AtomicFiles;
 
 /** Where {@code run} writes. */
 record RunFiles(Path notebook, Path page) {
@@ -57,6 +60,15 @@ record RunFiles(Path notebook, Path page) {
         } catch (IOException unknown) {
             // Better to refuse than to write over what a person made.
             return true;
+        }
+    }
+
+    /** Writes texts, all or none. */
+    static void write(Map<Path, String> texts) throws UsageFault {
+        try {
+            AtomicFiles.write(texts);
+        } catch (IOException failure) {
+            throw new UsageFault(String.valueOf(failure.getMessage()));
         }
     }
 

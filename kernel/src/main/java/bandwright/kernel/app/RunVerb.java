@@ -63,7 +63,7 @@ record RunVerb(Terminal terminal, Path input, @Nullable Path out, boolean inPlac
         Map<Path, String> texts = new LinkedHashMap<>();
         texts.put(files.page(), PageWriter.write(run, RunFiles.stem(input)));
         texts.put(files.notebook(), run.executed().json());
-        AtomicFiles.write(texts);
+        RunFiles.write(texts);
     }
 
     private Progress progress() {

@@ -108,6 +108,28 @@ final class Verbs {
         return answer(() -> new InstallVerb(terminal, place == null ? new KernelPlace() : place).uninstall());
     }
 
+    @Command(
+            name = "page",
+            description = {
+                "Opens a folder's notebooks in the browser, nothing to install.",
+                "Prints a link; only this machine's browsers can use it. Ctrl+C ends it, with everything saved."
+            })
+    int page(
+            @Parameters(
+                            paramLabel = "FOLDER",
+                            arity = "0..1",
+                            defaultValue = ".",
+                            description = "Whose notebooks and ring texts; this one if not given.")
+                    Path folder,
+            @Option(
+                            names = "--port",
+                            paramLabel = "NUMBER",
+                            defaultValue = "0",
+                            description = "Where to listen; any that is free if not given.")
+                    int port) {
+        return answer(() -> new PageVerb(terminal, folder, port).run());
+    }
+
     @Command(name = "rehearse", hidden = true, description = "Starts and ends a kernel, for the archive of classes.")
     int rehearse() {
         return Rehearsal.run() ? ExitCode.GOOD : ExitCode.ERROR;

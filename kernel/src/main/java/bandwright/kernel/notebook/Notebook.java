@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.notebook;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -8,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /**
@@ -41,6 +43,35 @@ public final class Notebook implements Reading {
     /** How messages call the cell that runs as the {@code number}th, from 1: {@code cell 3}, or the text's file name. */
     public String cellName(int number) {
         return textName != null ? textName : "cell " + number;
+    }
+
+    /**
+     * The notebook with other cells: those it knows by their ids keep whatever else the file has on them, but for outputs of a
+     * text that was changed.
+     */
+    public Notebook withCells(List<NotebookCell> changed) {
+        ObjectNode copy = tree.deepCopy();
+        Map<String, ObjectNode> known = new LinkedHashMap<>();
+        for (JsonNode cell : copy.path("cells")) {
+            known.put(cell.path("id").asText(), (ObjectNode) cell);
+        }
+        Map<String, NotebookCell> before = new LinkedHashMap<>();
+        cells.forEach(cell -> before.put(cell.id(), cell));
+        ArrayNode list = copy.putArray("cells");
+        for (NotebookCell cell : changed) {
+            ObjectNode node = known.getOrDefault(cell.id(), JsonNodeFactory.instance.objectNode());
+            NotebookCell old = before.get(cell.id());
+            node.put("cell_type", cell.kind().word()).put("id", cell.id());
+            node.set("source", OutputJson.lines(cell.source()));
+            boolean same =
+                    old != null && old.kind() == cell.kind() && old.source().equals(cell.source());
+            if (!same || cell.kind() != CellKind.CODE) {
+                node.remove(List.of("outputs", "execution_count"));
+            }
+            list.add(node);
+        }
+        NotebookTree.complete(copy);
+        return new Notebook(copy, textName);
     }
 
     /** The notebook with what running left behind, by cell id; cells not named keep what they had. */

@@ -49,6 +49,11 @@ public final class NotebookReader {
         return parse(file.toString(), text.text());
     }
 
+    /** A notebook of one cell. */
+    public static Notebook ofText(String text) {
+        return new Notebook(NotebookTree.ofText(text), null);
+    }
+
     /**
      * Reads a notebook's text.
      *

@@ -13,7 +13,7 @@ import bandwright.kernel.display.Displays;
 import bandwright.kernel.notebook.Output;
 
 /** What a cell shows while it runs, as it stands in the notebook afterwards. */
-final class OutputsOfCell {
+public final class OutputsOfCell {
     private final List<Shown> shown = new ArrayList<>();
     /** Where in the list something stands that can be changed. */
     private final Map<String, Integer> byId = new LinkedHashMap<>();
@@ -30,7 +30,7 @@ final class OutputsOfCell {
     }
 
     /** Gathers; questions to the user have no answer. May be used by any thread. */
-    CellConsole console(Listener working) {
+    public CellConsole console(Listener working) {
         return new CellConsole() {
             @Override
             public void working(int done, int total) {
@@ -100,11 +100,11 @@ final class OutputsOfCell {
         byId.clear();
     }
 
-    synchronized List<Output> outputs() {
+    public synchronized List<Output> outputs() {
         return shown.stream().map(Shown::output).toList();
     }
 
-    synchronized List<Answer> answers() {
+    public synchronized List<Answer> answers() {
         return shown.stream().map(Shown::answer).toList();
     }
 }

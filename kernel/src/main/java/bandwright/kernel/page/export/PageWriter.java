@@ -19,7 +19,7 @@ import bandwright.kernel.run.NotebookRun;
  * shown.
  */
 public final class PageWriter {
-    private static final String STYLE = style();
+    static final String STYLE = style();
     private static final String POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
 
     private final List<Heading> headings = new ArrayList<>();

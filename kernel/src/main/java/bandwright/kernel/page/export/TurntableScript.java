@@ -30,6 +30,17 @@ final class TurntableScript {
         return read("turntable/turntable.css");
     }
 
+    /** A module as it is, for a page whose browser may import it. */
+    static String module(String specifier) {
+        return switch (specifier) {
+            case "three.core.min.js", "three.module.min.js" -> read(LIBRARY + "build/" + specifier);
+            case "OrbitControls.js" -> read(LIBRARY + "examples/jsm/controls/" + specifier);
+            case "GLTFLoader.js" -> read(LIBRARY + "examples/jsm/loaders/" + specifier);
+            case "BufferGeometryUtils.js" -> read(LIBRARY + "examples/jsm/utils/" + specifier);
+            default -> read("turntable/" + specifier);
+        };
+    }
+
     private static String text() {
         ModuleBundle bundle = new ModuleBundle();
         bundle.add("./three.core.min.js", read(LIBRARY + "build/three.core.min.js"));

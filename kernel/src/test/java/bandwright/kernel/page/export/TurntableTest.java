@@ -2,10 +2,8 @@
 package bandwright.kernel.page.export;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -23,24 +21,17 @@ import bandwright.kernel.notebook.CellKind;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookCell;
 import bandwright.kernel.notebook.NotebookReader;
+import bandwright.kernel.page.Npm;
 import bandwright.kernel.run.CellRun;
 import bandwright.kernel.run.NotebookRun;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 /**
  * The model to turn, by judges that are not ours: the validator of the file format's makers, and a browser. Both come from npm into {@code target};
  * where npm, its network or the browser (Debian: npm, chromium) is missing the test is skipped.
  */
 class TurntableTest {
-    private static final Path MODULES = Path.of("target", "npm").toAbsolutePath();
-
-    /** Pinned, and both stand alone: they ask for no further packages. */
-    private static final List<String> PACKAGES = List.of("gltf-validator@2.0.0-dev.3.10", "playwright-core@1.65.1");
-
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-
     /** A ring whose seats, arcs, halves and cuts make meshes of every kind. */
     private static final String HALVES = """
             profile dome = d-shape(width: 5 mm, height: 2.2 mm, side: 1.25 mm)
@@ -60,17 +51,7 @@ class TurntableTest {
 
     @BeforeAll
     static void needs_npm() throws Exception {
-        if (PACKAGES.stream()
-                .allMatch(name -> Files.isDirectory(
-                        MODULES.resolve("node_modules").resolve(name.substring(0, name.indexOf('@')))))) {
-            return;
-        }
-        Files.createDirectories(MODULES);
-        List<String> command = new ArrayList<>(List.of(
-                "npm", "install", "--silent", "--no-save", "--no-audit", "--no-fund", "--ignore-scripts", "--prefix"));
-        command.add(MODULES.toString());
-        command.addAll(PACKAGES);
-        assumeTrue(run(command).isEmpty(), "npm is missing or reaches no registry");
+        Npm.need();
     }
 
     @Test
@@ -80,7 +61,7 @@ class TurntableTest {
             Path glb =
                     Files.write(folder.resolve("ring.glb"), viewed.turntable().glb());
 
-            assertThat(run(List.of("node", script("validate.js"), MODULES.toString(), glb.toString())))
+            assertThat(Npm.run(List.of("node", Npm.script("validate.js"), Npm.MODULES.toString(), glb.toString())))
                     .isEqualTo("0 errors, 0 warnings\n");
         }
     }
@@ -103,7 +84,7 @@ class TurntableTest {
                 Path glb = Files.write(
                         folder.resolve("exported.glb"), each.files().get(0).bytes());
 
-                assertThat(run(List.of("node", script("validate.js"), MODULES.toString(), glb.toString())))
+                assertThat(Npm.run(List.of("node", Npm.script("validate.js"), Npm.MODULES.toString(), glb.toString())))
                         .as(each.files().get(0).name())
                         .isEqualTo("0 errors, 0 warnings\n");
             }
@@ -112,23 +93,19 @@ class TurntableTest {
 
     @Test
     void a_person_turns_cuts_and_takes_apart_the_ring_on_the_page() throws Exception {
-        assumeTrue(Files.isExecutable(CHROMIUM), "there is no Chromium");
+        Npm.needBrowser();
         Path page = Files.writeString(folder.resolve("page.html"), page(viewed(harbourLight())));
         Path pictures = Files.createDirectories(Path.of("target", "turntable")).toAbsolutePath();
 
-        String said = run(List.of(
+        String said = Npm.run(List.of(
                 "node",
-                script("turntable.js"),
-                MODULES.toString(),
-                CHROMIUM.toString(),
+                Npm.script("turntable.js"),
+                Npm.MODULES.toString(),
+                Npm.CHROMIUM.toString(),
                 page.toString(),
                 pictures.toString()));
 
         assertThat(said).isEqualTo("all is well\n");
-    }
-
-    private static String script(String name) {
-        return Path.of("src", "test", "javascript", name).toAbsolutePath().toString();
     }
 
     private static String harbourLight() throws IOException {
@@ -157,18 +134,5 @@ class TurntableTest {
         Notebook empty = (Notebook) NotebookReader.parse("it", Samples.notebook(5, "{}"));
         return PageWriter.write(
                 new NotebookRun(empty, List.of(run), Workbench.empty(), Samples.report(true)), "a ring to turn");
-    }
-
-    /** What a program says; where it cannot be started, that. */
-    private static String run(List<String> command) throws InterruptedException {
-        try {
-            Process process =
-                    new ProcessBuilder(command).redirectErrorStream(true).start();
-            String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            int code = process.waitFor();
-            return code == 0 || !said.isEmpty() ? said : "failed with " + code;
-        } catch (IOException missing) {
-            return missing.toString();
-        }
     }
 }

@@ -1,5 +1,5 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
-package bandwright.kernel.app;
+package bandwright.kernel.files;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,11 +15,15 @@ import java.util.Map;
  * Writes files so that a reader sees the old one or the new one, never half of one: each text goes into a file beside its
  * target, and only when all are on disk are they moved over.
  */
-final class AtomicFiles {
+public final class AtomicFiles {
     private AtomicFiles() {}
 
-    /** Writes all or, as far as the file system allows, none. Missing folders are made. */
-    static void write(Map<Path, String> texts) throws UsageFault {
+    /**
+     * Writes all or, as far as the file system allows, none. Missing folders are made.
+     *
+     * @throws IOException whose message is a sentence that names the file
+     */
+    public static void write(Map<Path, String> texts) throws IOException {
         Map<Path, Path> staged = new LinkedHashMap<>();
         Path current = Path.of("");
         try {
@@ -36,7 +40,7 @@ final class AtomicFiles {
                 move(entry.getValue(), entry.getKey());
             }
         } catch (IOException failure) {
-            throw new UsageFault(current + " cannot be written");
+            throw new IOException(current + " cannot be written", failure);
         } finally {
             staged.values().forEach(AtomicFiles::forget);
         }

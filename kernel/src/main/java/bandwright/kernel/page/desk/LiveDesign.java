@@ -1,0 +1,150 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+package bandwright.kernel.page.desk;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
+import bandwright.dsl.Outcome;
+import bandwright.dsl.Workbench;
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.source.SourceText;
+import bandwright.kernel.cell.CellConsole;
+import bandwright.kernel.cell.CellLanguage;
+import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.cell.Guard;
+import bandwright.kernel.files.ExportFolder;
+import bandwright.kernel.notebook.CellKind;
+import bandwright.kernel.notebook.NotebookCell;
+
+/**
+ * The design that a notebook's cells make, kept true at every change: what cells define is taken over at once, what they ask is answered when the page
+ * asks for it. Cells in Java are programs: they run when a person says so, and not before.
+ *
+ * <p>For one thread at a time.
+ */
+final class LiveDesign {
+    private final CellLanguages languages;
+    private final Map<String, SourceText> texts = new LinkedHashMap<>();
+    private final Map<String, List<Diagnostic>> told = new LinkedHashMap<>();
+    private final Map<String, String> shown = new LinkedHashMap<>();
+    private Workbench workbench = Workbench.empty();
+
+    LiveDesign(CellLanguages languages) {
+        this.languages = languages;
+    }
+
+    Workbench workbench() {
+        return workbench;
+    }
+
+    /** Takes over what was changed, and tells which cells' texts that were. */
+    Set<String> follow(List<NotebookCell> cells) {
+        Map<String, SourceText> now = new LinkedHashMap<>();
+        int number = 0;
+        for (NotebookCell cell : cells) {
+            if (cell.kind() == CellKind.CODE) {
+                number++;
+                now.put(cell.id(), new SourceText("cell " + number, cell.source()));
+            }
+        }
+        for (String gone : new ArrayList<>(texts.keySet())) {
+            if (!now.containsKey(gone)) {
+                forget(gone);
+            }
+        }
+        Set<String> changed = new HashSet<>();
+        now.forEach((id, text) -> {
+            SourceText before = texts.get(id);
+            if (before == null || !before.text().equals(text.text())) {
+                texts.put(id, text);
+                changed.add(id);
+            }
+        });
+        // In the order of the page, so that of two that define one name, opened together, the later one counts.
+        now.keySet().stream().filter(changed::contains).forEach(this::define);
+        return changed;
+    }
+
+    private void forget(String id) {
+        texts.remove(id);
+        told.remove(id);
+        shown.remove(id);
+        workbench = workbench.without(id);
+        languages.forget(id);
+    }
+
+    private void define(String id) {
+        SourceText text = text(id);
+        if (isJava(text)) {
+            return;
+        }
+        Outcome outcome = languages.of(text).define(workbench, id, text);
+        workbench = outcome.workbench();
+        told.put(id, outcome.diagnostics());
+    }
+
+    private SourceText text(String id) {
+        return texts.getOrDefault(id, new SourceText("cell", ""));
+    }
+
+    private static boolean isJava(SourceText text) {
+        return text.text().lines().findFirst().orElse("").strip().equals("java");
+    }
+
+    /** What is to be said of a cell's text. */
+    List<Diagnostic> told(String id) {
+        return told.getOrDefault(id, List.of());
+    }
+
+    /** Whether what a cell has shown no longer holds, or nothing was shown of it yet. */
+    boolean isStale(String id) {
+        SourceText text = text(id);
+        if (isJava(text)) {
+            return !shown.containsKey(id);
+        }
+        Optional<String> print = workbench.fingerprintOf(text);
+        return print.isPresent() && !print.get().equals(shown.get(id));
+    }
+
+    /** Whether a cell asks anything. */
+    boolean asks(String id) {
+        SourceText text = text(id);
+        return isJava(text) || workbench.fingerprintOf(text).isPresent();
+    }
+
+    /** Runs a cell: what it asks is answered by the design as it stands. */
+    Outcome answer(String id, CellConsole console, ExportFolder folder) {
+        SourceText text = text(id);
+        CellLanguage language = languages.of(text);
+        Outcome outcome = folder.written(workbench, language.run(workbench, id, text, console));
+        workbench = outcome.workbench();
+        told.put(id, outcome.diagnostics());
+        if (!Thread.currentThread().isInterrupted()) {
+            shown.put(id, isJava(text) ? "" : workbench.fingerprintOf(text).orElse(""));
+        }
+        return outcome;
+    }
+
+    /** The design with one handle elsewhere, as long as it is held. */
+    Outcome tried(String name, String value) {
+        return Guard.withValue(workbench, name, value);
+    }
+
+    /** Which cell defines a name, if one does. */
+    @Nullable
+    String cellOf(SourceText text) {
+        for (Map.Entry<String, SourceText> entry : texts.entrySet()) {
+            if (entry.getValue().equals(text)) {
+                return entry.getKey();
+            }
+        }
+        return null;
+    }
+}

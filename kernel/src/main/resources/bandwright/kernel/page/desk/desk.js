@@ -1,0 +1,144 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+// The page: the folder's notebooks, the open one, and the ring beside it.
+import { made, button } from '/asset/model/form.js';
+import { ask, page } from './ask.js';
+import { Bench } from './bench.js';
+import { Cells } from './cells.js';
+
+const sheet = document.getElementById('sheet');
+const files = document.getElementById('desk-files');
+const room = document.getElementById('desk-bench');
+const title = document.getElementById('desk-title');
+const said = document.getElementById('desk-said');
+const tools = document.querySelector('.desk-tools');
+
+let open = null;
+
+function say(sentence) {
+    said.textContent = sentence;
+}
+
+async function folder() {
+    const told = await ask('files', {});
+    const list = told.files.map((name) => made('li', {}, link(name)));
+    const name = made('input', { type: 'text', id: 'new-name', autocomplete: 'off' });
+    name.value = 'ring.ipynb';
+    const start = made('select', { id: 'new-start' }, ...told.starts.map((one) => made('option', { value: one }, one)));
+    const make = button('Begin', async () => {
+        try {
+            const made_one = await ask('new', { name: name.value, start: start.value });
+            await folder();
+            await show(made_one.name);
+        } catch (fault) {
+            say(fault.message);
+        }
+    });
+    files.replaceChildren(made('h2', {}, told.folder || 'Notebooks'), made('ul', {}, ...list),
+        made('details', {}, made('summary', {}, 'A new one'), made('label', { for: 'new-name' }, 'Name'), name,
+            made('label', { for: 'new-start' }, 'Begin with'), start, make));
+    mark();
+}
+
+function link(name) {
+    const one = button(name, () => show(name));
+    one.dataset.name = name;
+    return one;
+}
+
+function mark() {
+    files.querySelectorAll('button[data-name]').forEach((one) => {
+        if (open && one.dataset.name === open.name) {
+            one.setAttribute('aria-current', 'page');
+        } else {
+            one.removeAttribute('aria-current');
+        }
+    });
+}
+
+async function show(name) {
+    if (open) {
+        await open.cells.flush();
+        open.cells.close();
+    }
+    try {
+        const state = await ask('open', { name });
+        room.hidden = false;
+        let fingerprint = '';
+        const bench = new Bench(room, name, say, async (taken) => {
+            cells.show(taken || await ask('open', { name }));
+            cells.follow();
+        });
+        const heard = (told) => {
+            fingerprint = told.fingerprint;
+            if (!bench.held) {
+                bench.tell(told);
+            }
+            if (told.handles) {
+                bench.hold(told.handles);
+            }
+            title.textContent = told.title || name;
+            document.title = `${told.title || name} – Bandwright`;
+        };
+        const cells = new Cells(sheet, name, heard, say);
+        cells.settled = () => bench.refresh(fingerprint);
+        open = { name, cells, bench };
+        cells.show(state);
+        mark();
+        say(state.recovered ? `${name} is open, with what was typed and not saved before the program ended.` : `${name} is open.`);
+        await cells.recover();
+        cells.follow();
+    } catch (fault) {
+        open = null;
+        sheet.replaceChildren();
+        room.hidden = true;
+        say(fault.message);
+    }
+}
+
+async function save() {
+    if (!open) {
+        return;
+    }
+    await open.cells.flush();
+    try {
+        await ask('save', { name: open.name });
+        say(`${open.name} is saved.`);
+    } catch (fault) {
+        say(fault.message);
+    }
+}
+
+function whole(work) {
+    return () => (open ? work(open.cells) : say('Open a notebook first.'));
+}
+
+const PRESENT = 'is-presented';
+
+tools.append(
+    button('Save', save), button('Run all', whole((cells) => cells.runAll())),
+    button('Stop', () => open && ask('stop', { name: open.name }).then(() => say('Stopped.'), (fault) => say(fault.message))),
+    button('Take back', whole((cells) => cells.takeBack())));
+const present = button('Large type', () => {
+    const large = document.body.classList.toggle(PRESENT);
+    present.setAttribute('aria-pressed', String(large));
+});
+present.setAttribute('aria-pressed', 'false');
+tools.append(present);
+
+document.addEventListener('keydown', (event) => {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 's') {
+        event.preventDefault();
+        save();
+    }
+});
+
+const news = new EventSource('/events');
+news.addEventListener('message', async (event) => {
+    const told = JSON.parse(event.data);
+    if (open && told.changed === open.name && told.by !== page) {
+        open.cells.show(await ask('open', { name: open.name }));
+        open.cells.follow();
+    }
+});
+
+folder().catch((fault) => say(fault.message));
