@@ -7,4 +7,5 @@ show views of inlay as cast
 show weights as cast
 show section from top
 show views from top
+show views as set
 weight(shank)

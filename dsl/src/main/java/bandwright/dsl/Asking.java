@@ -349,11 +349,16 @@ final class Asking {
                         .kind(reference.name().text())
                         .map(Kind::isPart)
                         .orElse(true);
-        boolean views = show.subject() instanceof ShowSubject.Views && show.viewpoint() == null;
+        boolean views = show.subject() instanceof ShowSubject.Views
+                && show.state() == Show.State.CAST
+                && show.viewpoint() == null;
         if (!part && !views) {
             throw new Fault(Diagnostic.error("no-picture", source.place(show.span()))
                     .with(show.state() == null ? "from" : "as")
-                    .expected(show.state() == null ? "show ring from top" : "show ring as cast")
+                    .expected(
+                            show.subject() instanceof ShowSubject.Views
+                                    ? "show views"
+                                    : show.state() == null ? "show ring from top" : "show ring as cast")
                     .build());
         }
     }
@@ -406,8 +411,7 @@ final class Asking {
 
     private Answer section(ShowSubject.Section section) {
         Section cut = cut(section);
-        List<CheckMark> checks =
-                RingSection.checks(ring.get(), partsOf(section), degrees(section.at()), pointedAt());
+        List<CheckMark> checks = RingSection.checks(ring.get(), partsOf(section), degrees(section.at()), pointedAt());
         return drawn(SectionDrawing.of(cut, checks, SECTION_SCALE));
     }
 

@@ -131,7 +131,8 @@ public final class Plans {
         Point at = wanted;
         while (true) {
             Bounds box = new Bounds(at.x() - half, at.y() - LINE_MM / 2, at.x() + half, at.y() + LINE_MM / 2);
-            Bounds hit = taken.stream().filter(other -> meet(box, other)).findFirst().orElse(null);
+            Bounds hit =
+                    taken.stream().filter(other -> meet(box, other)).findFirst().orElse(null);
             if (hit == null) {
                 taken.add(box);
                 return at;

@@ -50,7 +50,8 @@ final class CheckSigns {
      */
     List<Mark> draw(List<Integer> numbers, double foot, Point moved) {
         List<Integer> sorted = new ArrayList<>(numbers);
-        sorted.sort(Comparator.comparingDouble((Integer number) -> checks.get(number).at().x())
+        sorted.sort(Comparator.comparingDouble(
+                        (Integer number) -> checks.get(number).at().x())
                 .thenComparing(number -> number));
         double half = 0.75 * size;
         double step = 2 * half + 0.5 * size;

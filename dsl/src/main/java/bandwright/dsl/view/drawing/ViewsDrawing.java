@@ -110,7 +110,7 @@ public final class ViewsDrawing {
         Bounds shape = view.bounds();
         drawn.add(new Mark.Label(
                 view.name(),
-                new Point((shape.minX() + shape.maxX()) / 2, shape.maxY() + size),
+                new Point((shape.minX() + shape.maxX()) / 2, bounds(drawn).maxY() + size),
                 size,
                 StrokeText.Anchor.MIDDLE,
                 false,

@@ -63,7 +63,7 @@ public final class VisibleLines {
         return joiner.lines();
     }
 
-    /** @param off away from both faces, of length one */
+    /** @param off where one stands to look from the edge, as long as one or two normals at most */
     private record Edge(Vector3d from, Vector3d to, Vector3d off) {}
 
     private record Cell(long x, long y, long z) {}
@@ -84,9 +84,8 @@ public final class VisibleLines {
                 if (other == null) {
                     open.put(low << 32 | high, t);
                 } else if (isDrawn(normals[other], normals[t], back)) {
-                    Vector3d off = new Vector3d(normals[other]).add(normals[t]);
-                    double length = off.length();
-                    edges.add(new Edge(at(mesh, a), at(mesh, b), length > 1e-9 ? off.div(length) : off));
+                    Vector3d off = lifted(normals[other], back).add(lifted(normals[t], back));
+                    edges.add(new Edge(at(mesh, a), at(mesh, b), off));
                 }
             }
         }
@@ -100,6 +99,13 @@ public final class VisibleLines {
         boolean oneFaces = one.dot(back) > EDGE_ON;
         boolean otherFaces = other.dot(back) > EDGE_ON;
         return oneFaces != otherFaces || (oneFaces && one.dot(other) < SHARP);
+    }
+
+    /** Before a face that is turned to the viewer, and behind the edge of one seen edge-on: what lies in line with it hides it there. */
+    private static Vector3d lifted(Vector3d normal, Vector3d back) {
+        double turned = normal.dot(back);
+        Vector3d off = new Vector3d(normal);
+        return turned > EDGE_ON ? off : turned < -EDGE_ON ? off.zero() : off.negate();
     }
 
     private static int[] welded(Mesh mesh) {

@@ -24,13 +24,19 @@ final class PlacedChecks {
      * @param at where
      */
     static List<CheckMark> of(
-            Ring ring, Findings findings, Set<String> parts, Predicate<RingPlace> shown, Function<RingPlace, Point> at) {
+            Ring ring,
+            Findings findings,
+            Set<String> parts,
+            Predicate<RingPlace> shown,
+            Function<RingPlace, Point> at) {
         return findings.all().stream()
                 .filter(finding -> finding.verdict() == Verdict.FAILED || finding.verdict() == Verdict.CLOSE)
                 .filter(finding -> finding.place() != null && shown.test(finding.place()))
                 .filter(finding -> isAboutShown(ring.design(), finding, parts))
                 .map(finding -> new CheckMark(
-                        finding.failed(), place(finding, at), finding.title() + ", " + finding.at() + ": " + finding.sentence()))
+                        finding.failed(),
+                        place(finding, at),
+                        finding.title() + ", " + finding.at() + ": " + finding.sentence()))
                 .toList();
     }
 
@@ -44,6 +50,7 @@ final class PlacedChecks {
 
     /** What is about parts alone of which none is drawn would point at nothing. */
     private static boolean isAboutShown(Design design, Finding finding, Set<String> parts) {
-        return finding.subjects().stream().anyMatch(subject -> parts.contains(subject) || !design.parts().contains(subject));
+        return finding.subjects().stream()
+                .anyMatch(subject -> parts.contains(subject) || !design.parts().contains(subject));
     }
 }

@@ -41,12 +41,24 @@ public final class RingScene {
             scene.add(new bandwright.dsl.view.render.Body(
                     prongs.name(), SetPins.mesh(ring, prongs), polished(ring, prongs.part())));
         }
+        addStones(scene, ring, parts);
+        return new Scene(scene);
+    }
+
+    /** Some parts with their stones, pins standing as cast: whole bodies, whose edges are all there to be drawn. */
+    static Scene standing(Ring ring, Set<String> parts) {
+        List<bandwright.dsl.view.render.Body> scene =
+                new ArrayList<>(metal(ring, parts).bodies());
+        addStones(scene, ring, parts);
+        return new Scene(scene);
+    }
+
+    private static void addStones(List<bandwright.dsl.view.render.Body> scene, Ring ring, Set<String> parts) {
         for (StoneRow row : ring.design().stoneRows()) {
             if (parts.contains(row.part())) {
                 addStones(scene, ring.layout(row.name()));
             }
         }
-        return new Scene(scene);
     }
 
     /** Some parts from the caster: without stones and without what the bench cuts, pins standing. */

@@ -45,9 +45,9 @@ public final class RingViews {
         this.lines = new VisibleLines(scene);
     }
 
-    /** Parts as set. */
+    /** Parts with their stones, pins standing as cast. */
     public static Views of(Ring ring, Set<String> parts) {
-        return new RingViews(ring, parts, RingScene.of(ring, parts)).views("");
+        return new RingViews(ring, parts, RingScene.standing(ring, parts)).views("");
     }
 
     /** Parts from the caster: without stones and without what the bench cuts. */
@@ -58,7 +58,8 @@ public final class RingViews {
     private Views views(String state) {
         List<Section.Dimension> front = front();
         List<Section.Dimension> side = side();
-        List<Section.Dimension> plan = plan();
+        // Of stones that are not in yet there is nothing to measure.
+        List<Section.Dimension> plan = state.isEmpty() ? plan() : List.of();
         String title = "Views of " + ring.design().title().orElse("the ring") + state;
         String told = List.of(front, side, plan).stream()
                 .flatMap(List::stream)

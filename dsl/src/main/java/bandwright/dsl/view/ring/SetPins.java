@@ -145,7 +145,8 @@ final class SetPins {
         Vector3d axis = new Vector3d(gap.axis());
         double radius = prongs.diameterMm() / 2;
         double tip = tipMm(prongs, row);
-        // The bead is widest where it comes out of the metal beside it: at the surface, or at the girdle's upper edge if that is higher.
+        // The bead is widest where it comes out of the metal beside it: at the surface, or at the girdle's upper edge
+        // if that is higher.
         double girdle = Math.min(girdleMm(row), tip / 2);
         double widest = row.sinkMm() < tip ? Math.max(girdle, row.sinkMm()) : girdle;
         double below = Math.max(BELOW * (tip - widest), widest - girdle);
@@ -192,21 +193,21 @@ final class SetPins {
             rings++;
         }
 
-        /** Joins the rings since the last body, from the lowest up. */
+        /** Joins the rings since the last body, from the lowest up; sideways, along and axis are a left-handed three. */
         void closed(int surface) {
             int first = all.vertexCount() - rings * FACETS;
             for (int ring = 0; ring + 1 < rings; ring++) {
                 for (int i = 0; i < FACETS; i++) {
                     int here = first + ring * FACETS + i;
                     int next = first + ring * FACETS + (i + 1) % FACETS;
-                    all.triangle(here, next, next + FACETS, surface);
-                    all.triangle(here, next + FACETS, here + FACETS, surface);
+                    all.triangle(here, next + FACETS, next, surface);
+                    all.triangle(here, here + FACETS, next + FACETS, surface);
                 }
             }
             int last = first + (rings - 1) * FACETS;
             for (int i = 1; i + 1 < FACETS; i++) {
-                all.triangle(first, first + i + 1, first + i, surface);
-                all.triangle(last, last + i, last + i + 1, surface);
+                all.triangle(first, first + i, first + i + 1, surface);
+                all.triangle(last, last + i + 1, last + i, surface);
             }
             rings = 0;
         }

@@ -66,8 +66,10 @@ class ChecksInDrawingsTest {
         for (int i = 0; i < 12; i++) {
             String text = any(random);
             Ring ring = TextRing.of(text);
-            Findings findings =
-                    Workbench.empty().run("test", new SourceText("test", text)).workbench().findings();
+            Findings findings = Workbench.empty()
+                    .run("test", new SourceText("test", text))
+                    .workbench()
+                    .findings();
             Set<String> parts = ring.sections().stream().map(PartSection::name).collect(Collectors.toSet());
             double degrees = random.nextInt(4) * 4.5;
             List<CheckMark> inSection = RingSection.checks(ring, parts, degrees, findings);
@@ -81,9 +83,12 @@ class ChecksInDrawingsTest {
     }
 
     private static String any(Random random) {
-        String form = List.of("flat(width: 5 mm, height: 1.9 mm)", "d-shape(width: 4.6 mm, height: 1.9 mm, side: 1.2 mm)")
+        String form = List.of(
+                        "flat(width: 5 mm, height: 1.9 mm)", "d-shape(width: 4.6 mm, height: 1.9 mm, side: 1.2 mm)")
                 .get(random.nextInt(2));
-        String around = random.nextBoolean() ? "full" : 60 + random.nextInt(200) + " deg centred " + random.nextInt(90) + " deg";
+        String around = random.nextBoolean()
+                ? "full"
+                : 60 + random.nextInt(200) + " deg centred " + random.nextInt(90) + " deg";
         return """
                 profile bar = %s
                 band shank { finger ISO %d  profile bar  metal white-gold-585-pd }
@@ -96,12 +101,12 @@ class ChecksInDrawingsTest {
                 stone-row lights on stripe { stone round diamond 1.%d mm  around %s  spacing at least 0.0%d mm  sink 0.2 mm }
                 cut seats for lights from stripe, shank { hole 0.8 mm  bearing 0.3 mm  clearance 0.01 mm }
                 """.formatted(
-                form,
-                48 + random.nextInt(16),
-                7 + random.nextInt(3),
-                random.nextInt(3),
-                3 + random.nextInt(3),
-                around,
-                5 + random.nextInt(4));
+                        form,
+                        48 + random.nextInt(16),
+                        7 + random.nextInt(3),
+                        random.nextInt(3),
+                        3 + random.nextInt(3),
+                        around,
+                        5 + random.nextInt(4));
     }
 }

@@ -22,9 +22,9 @@ class RingStatesTest {
     private static final String SET = """
             profile bar = flat(width: 5 mm, height: 2.2 mm)
             band shank { finger ISO 57  profile bar  metal yellow-gold-750 }
-            stone-row lights on shank { stone round diamond 1.5 mm  around full  count 36  sink 0.1 mm }
+            stone-row lights on shank { stone round diamond 1.5 mm  around full  count 36  sink 0 mm }
             cut seats for lights from shank { hole 0.8 mm  bearing 0.35 mm  clearance 0.01 mm %s }
-            prongs pins for lights on shank { diameter 0.5 mm  rise 0.3 mm  reach 0.08 mm  %s }
+            prongs pins for lights on shank { diameter 0.5 mm  rise 0.3 mm  across 0.4 mm  %s }
             """;
 
     private static Ring ring(String seats, String pins) {
@@ -59,14 +59,14 @@ class RingStatesTest {
     }
 
     @Test
-    void set_pins_are_closed_and_hold_less_than_what_was_cast() {
+    void set_pins_hold_about_what_was_cast() {
         Ring ring = ring("", "");
         Mesh mesh = pins(ring);
         Prongs prongs = ring.design().prongs().get(0);
         double root = ring.pinRoot(prongs);
         double cast = 72 * StrictMath.PI * 0.25 * 0.25 * (root + 0.3 + 2.0 / 3 * 0.25);
 
-        assertThat(MeshMeasures.volume(mesh)).isBetween(0.7 * cast, cast);
+        assertThat(MeshMeasures.volume(mesh)).isBetween(0.7 * cast, 1.05 * cast);
     }
 
     @Test

@@ -47,7 +47,8 @@ class RingViewsTest {
         for (List<Point> line : views.front().metal()) {
             for (Point point : line) {
                 double radius = point.distanceTo(new Point(0, 0));
-                assertThat(Math.min(Math.abs(radius - 9), Math.abs(radius - 11))).isLessThan(0.01);
+                assertThat(Math.min(Math.abs(radius - 9), Math.abs(radius - 11)))
+                        .isLessThan(0.01);
             }
             double length = length(line);
             if (line.get(0).distanceTo(new Point(0, 0)) < 10) {
@@ -59,7 +60,8 @@ class RingViewsTest {
         assertThat(inner).isCloseTo(2 * StrictMath.PI * 9, within(0.1));
         assertThat(outer).isCloseTo(2 * StrictMath.PI * 11, within(0.1));
         for (Views.View view : List.of(views.side(), views.plan())) {
-            double drawn = view.metal().stream().mapToDouble(RingViewsTest::length).sum();
+            double drawn =
+                    view.metal().stream().mapToDouble(RingViewsTest::length).sum();
             // The near rims, and the far silhouette ends: nothing of the inside is seen.
             assertThat(drawn).as(view.name()).isCloseTo(2 * 4 + 2 * 22, within(0.5));
         }
