@@ -2,6 +2,12 @@ show ring
 show shank, stripe from top
 show shank from three-quarter
 show ring from 30 deg
+show ring as set
+show shank, stripe as cast from top
+show shank as cast
+show set
+show views
+show views of shank, stripe
 show section of ring at 0 deg
 show section of shank, stripe 90 deg
 show section

@@ -30,6 +30,7 @@ import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.offer.Offer;
 import bandwright.dsl.pattern.AllowanceReader;
+import bandwright.dsl.pattern.AsCast;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.Quantity;
@@ -55,12 +56,14 @@ import bandwright.dsl.syntax.Statement;
 import bandwright.dsl.syntax.View;
 import bandwright.dsl.syntax.Viewpoint;
 import bandwright.dsl.view.Table;
+import bandwright.dsl.view.drawing.CheckMark;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.LayoutDrawing;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
 import bandwright.dsl.view.drawing.SvgWriter;
+import bandwright.dsl.view.drawing.ViewsDrawing;
 import bandwright.dsl.view.render.Camera;
 import bandwright.dsl.view.ring.CheckTable;
 import bandwright.dsl.view.ring.RingLayout;
@@ -68,6 +71,7 @@ import bandwright.dsl.view.ring.RingPictures;
 import bandwright.dsl.view.ring.RingSection;
 import bandwright.dsl.view.ring.RingTables;
 import bandwright.dsl.view.ring.RingTurntable;
+import bandwright.dsl.view.ring.RingViews;
 
 /** Answers the statements of a cell that ask; those that make something have no answer. */
 final class Asking {
@@ -142,8 +146,12 @@ final class Asking {
     private List<Answer> show(Show show) {
         ShowSubject subject = show.subject();
         if (subject instanceof ShowSubject.Parts parts) {
-            return checked(picture(parts.parts(), show.viewpoint()));
-        } else if (subject instanceof ShowSubject.Section section) {
+            return checked(picture(parts.parts(), show));
+        }
+        if (show.state() != null || show.viewpoint() != null) {
+            refuseOther(show);
+        }
+        if (subject instanceof ShowSubject.Section section) {
             return checked(section(section));
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights(weights, show);
@@ -153,6 +161,9 @@ final class Asking {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
             return value(value, show);
+        }
+        if (subject instanceof ShowSubject.Views views) {
+            return checked(views(views, show));
         }
         ShowSubject.Layout layout = (ShowSubject.Layout) subject;
         return List.of(layout(design.rowNamed(layout.row(), source)));
@@ -216,8 +227,8 @@ final class Asking {
     }
 
     private Answer layout(String row) {
-        Drawing drawing = LayoutDrawing.of(RingLayout.of(ring.get(), row), LAYOUT_SCALE);
-        return drawn(drawing);
+        List<CheckMark> checks = RingLayout.checks(ring.get(), row, pointedAt());
+        return drawn(LayoutDrawing.of(RingLayout.of(ring.get(), row), checks, LAYOUT_SCALE));
     }
 
     private static Answer drawn(Drawing drawing) {
@@ -290,7 +301,7 @@ final class Asking {
             Name name = reference.name();
             Kind kind = design.definitions().kind(name.text()).orElse(null);
             if (name.isRing() || (kind != null && kind.isPart())) {
-                return checked(picture(List.of(name), show.viewpoint()));
+                return checked(picture(List.of(name), show));
             }
             boolean alone = show.span().start() == subject.span().start();
             ShownWords.meant(name.text(), alone, source.place(name.span()), design)
@@ -307,9 +318,49 @@ final class Asking {
                         .orElse(value)));
     }
 
-    private Answer picture(List<Name> names, @Nullable Viewpoint viewpoint) {
+    private Answer picture(List<Name> names, Show show) {
         Set<String> parts = parts(names);
-        return new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera(viewpoint), side(viewpoint)));
+        Camera camera = camera(show.viewpoint());
+        String side = side(show.viewpoint());
+        if (show.state() != Show.State.CAST) {
+            return new Answer.Pictured(RingPictures.picture(ring.get(), parts, camera, side));
+        }
+        refuseNotCast(names);
+        return new Answer.Pictured(RingPictures.asCast(ring.get(), parts, camera, side));
+    }
+
+    private void refuseNotCast(List<Name> names) {
+        List<String> cast = AsCast.of(ring.get().design()).parts();
+        for (Name name : names) {
+            if (!name.isRing() && !cast.contains(name.text())) {
+                throw new Fault(Diagnostic.error("not-in-pattern", source.place(name.span()))
+                        .with(name.text())
+                        .build());
+            }
+        }
+    }
+
+    /** A state and a side are those of a picture of parts; of anything else they would be passed over without a word. */
+    private void refuseOther(Show show) {
+        // A name that means nothing yet is told as such.
+        boolean part = show.subject() instanceof ShowSubject.Value value
+                && value.value() instanceof Expression.Reference reference
+                && design.definitions()
+                        .kind(reference.name().text())
+                        .map(Kind::isPart)
+                        .orElse(true);
+        boolean views = show.subject() instanceof ShowSubject.Views
+                && show.state() == Show.State.CAST
+                && show.viewpoint() == null;
+        if (!part && !views) {
+            throw new Fault(Diagnostic.error("no-picture", source.place(show.span()))
+                    .with(show.state() == null ? "from" : "as")
+                    .expected(
+                            show.subject() instanceof ShowSubject.Views
+                                    ? "show views"
+                                    : show.state() == null ? "show ring from top" : "show ring as cast")
+                    .build());
+        }
     }
 
     private Answer view(View view) {
@@ -320,10 +371,13 @@ final class Asking {
                 RingPictures.picture(ring.get(), parts, Camera.THREE_QUARTER, "three-quarter"));
     }
 
-    /** What is pointed at in the model; where a limit waits for a definition, nothing. */
+    /**
+     * What is pointed at in the model and in drawings: what the line under a picture knows, so that none has to wait for the search of a
+     * long wall. Where a limit waits for a definition, nothing.
+     */
     private Findings pointedAt() {
         try {
-            return findings.get();
+            return beside.get();
         } catch (Fault fault) {
             return new Findings(List.of());
         }
@@ -356,12 +410,26 @@ final class Asking {
     }
 
     private Answer section(ShowSubject.Section section) {
-        return drawn(SectionDrawing.of(cut(section), SECTION_SCALE));
+        Section cut = cut(section);
+        List<CheckMark> checks = RingSection.checks(ring.get(), partsOf(section), degrees(section.at()), pointedAt());
+        return drawn(SectionDrawing.of(cut, checks, SECTION_SCALE));
+    }
+
+    private Answer views(ShowSubject.Views views, Show show) {
+        Set<String> parts = views.parts().isEmpty() ? allParts(views.span()) : parts(views.parts());
+        if (show.state() != Show.State.CAST) {
+            return drawn(ViewsDrawing.of(RingViews.of(ring.get(), parts)));
+        }
+        refuseNotCast(views.parts());
+        return drawn(ViewsDrawing.of(RingViews.asCast(ring.get(), parts)));
     }
 
     private Section cut(ShowSubject.Section section) {
-        Set<String> parts = section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
-        return RingSection.of(ring.get(), parts, degrees(section.at()));
+        return RingSection.of(ring.get(), partsOf(section), degrees(section.at()));
+    }
+
+    private Set<String> partsOf(ShowSubject.Section section) {
+        return section.parts().isEmpty() ? allParts(section.span()) : parts(section.parts());
     }
 
     private double degrees(@Nullable Expression angle) {

@@ -188,7 +188,9 @@ final class Exporting {
                         asked);
             case ROWS ->
                 maker.rows(
-                        question == null ? new Show(new ShowSubject.Weights(false, asked), null, asked) : question,
+                        question == null
+                                ? new Show(new ShowSubject.Weights(false, asked), null, null, asked)
+                                : question,
                         block);
         };
     }

@@ -75,6 +75,8 @@ final class Fingerprints {
         ShowSubject subject = show.subject();
         return subject instanceof ShowSubject.Parts
                 || subject instanceof ShowSubject.Section
+                || subject instanceof ShowSubject.Views
+                || subject instanceof ShowSubject.Layout
                 || (subject instanceof ShowSubject.Topic topic && topic.word() == ShowSubject.Topic.Word.CHECKS)
                 || (subject instanceof ShowSubject.Value value
                         && value.value() instanceof Expression.Reference reference
@@ -92,6 +94,8 @@ final class Fingerprints {
                     || subject instanceof ShowSubject.Casting
                     || (subject instanceof ShowSubject.Section section
                             && section.parts().isEmpty())
+                    || (subject instanceof ShowSubject.Views views
+                            && views.parts().isEmpty())
                     || (subject instanceof ShowSubject.Topic topic
                             && topic.word() != ShowSubject.Topic.Word.FINGERPRINT);
         }

@@ -50,6 +50,11 @@ public final class Ring {
         this.settings = new Settings(this, design, workshop);
     }
 
+    /** Another design, made in the same workshop. */
+    public Ring of(Design other) {
+        return new Ring(other, workshop);
+    }
+
     public Design design() {
         return design;
     }

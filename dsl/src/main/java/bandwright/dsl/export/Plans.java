@@ -15,6 +15,7 @@ import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.material.LinearColour;
 import bandwright.dsl.view.drawing.Layout;
+import bandwright.dsl.view.drawing.Mark;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.image.Srgb;
 
@@ -32,6 +33,12 @@ public final class Plans {
 
     /** Capitals of dimensions and numbers, mm: as large as fits among the lines of a band. */
     private static final double TEXT_MM = 0.25;
+
+    /** Of the size of a text. */
+    private static final double CAPITAL = 0.72;
+
+    /** From one text to the next below it, mm. */
+    private static final double LINE_MM = 1.6 * TEXT_MM;
 
     /** A polygon of as many corners, all on one circle, stands for it. */
     private static final int ROUND_FROM = 24;
@@ -107,14 +114,39 @@ public final class Plans {
     private static PlanLayer dimensions(List<Section.Dimension> dimensions) {
         List<List<Point>> lines = new ArrayList<>();
         List<PlanLayer.Note> notes = new ArrayList<>();
+        List<Bounds> taken = new ArrayList<>();
         for (Section.Dimension dimension : dimensions) {
             Point from = dimension.from();
             Point to = dimension.to();
             lines.add(List.of(from, to));
             Point middle = new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
-            notes.add(new PlanLayer.Note(middle, TEXT_MM, dimension.label()));
+            notes.add(new PlanLayer.Note(free(middle, dimension.label(), taken), TEXT_MM, dimension.label()));
         }
         return new PlanLayer("dimensions", DIMENSION, List.of(), lines, notes);
+    }
+
+    /** The middle of a text where it lies over no other: at its place, or so far below it as is needed. */
+    private static Point free(Point wanted, String text, List<Bounds> taken) {
+        double half = Mark.Label.length(text, TEXT_MM / CAPITAL) / 2;
+        Point at = wanted;
+        while (true) {
+            Bounds box = new Bounds(at.x() - half, at.y() - LINE_MM / 2, at.x() + half, at.y() + LINE_MM / 2);
+            Bounds hit =
+                    taken.stream().filter(other -> meet(box, other)).findFirst().orElse(null);
+            if (hit == null) {
+                taken.add(box);
+                return at;
+            }
+            at = new Point(at.x(), hit.minY() - LINE_MM / 2);
+        }
+    }
+
+    private static boolean meet(Bounds one, Bounds other) {
+        double same = 1e-9;
+        return one.maxX() > other.minX() + same
+                && other.maxX() > one.minX() + same
+                && one.maxY() > other.minY() + same
+                && other.maxY() > one.minY() + same;
     }
 
     private static List<Outline> outlines(Region region) {

@@ -28,7 +28,7 @@ final class HeldBuilder extends BandParserBaseVisitor<Statement> {
     }
 
     private static Show show(ShowSubject subject) {
-        return new Show(subject, null, subject.span());
+        return new Show(subject, null, null, subject.span());
     }
 
     @Override

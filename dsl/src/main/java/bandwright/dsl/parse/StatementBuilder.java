@@ -2,6 +2,7 @@
 package bandwright.dsl.parse;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 
 import org.antlr.v4.runtime.ParserRuleContext;
@@ -178,13 +179,16 @@ final class StatementBuilder extends BandParserBaseVisitor<Statement> {
 
     @Override
     public Statement visitShow(BandParser.ShowContext tree) {
-        return new Show(subjects.visit(tree.subject()), subjects.viewpoint(tree.viewpoint()), Trees.span(tree));
+        Show.State state = tree.state == null
+                ? null
+                : Show.State.valueOf(tree.state.getText().toUpperCase(Locale.ROOT));
+        return new Show(subjects.visit(tree.subject()), state, subjects.viewpoint(tree.viewpoint()), Trees.span(tree));
     }
 
     @Override
     public Statement visitBare(BandParser.BareContext tree) {
         Span span = Trees.span(tree);
-        return new Show(subjects.value(tree.expression()), null, span);
+        return new Show(subjects.value(tree.expression()), null, null, span);
     }
 
     @Override

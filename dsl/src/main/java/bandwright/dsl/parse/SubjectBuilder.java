@@ -48,6 +48,13 @@ final class SubjectBuilder extends BandParserBaseVisitor<ShowSubject> {
     }
 
     @Override
+    public ShowSubject visitViews(BandParser.ViewsContext tree) {
+        List<Name> parts =
+                tree.parts() == null ? List.of() : Trees.names(tree.parts().part());
+        return new ShowSubject.Views(parts, Trees.span(tree));
+    }
+
+    @Override
     public ShowSubject visitWeights(BandParser.WeightsContext tree) {
         return new ShowSubject.Weights(tree.ALL() != null, Trees.span(tree));
     }

@@ -16,6 +16,7 @@ public final class Printer implements Statement.Visitor<String> {
     /** Words that {@code show} takes for its own before it looks for a name. */
     private static final Set<String> OWN_WORDS = Set.of(
             "section",
+            "views",
             "layout",
             "weights",
             "stones",
@@ -121,8 +122,11 @@ public final class Printer implements Statement.Visitor<String> {
 
     @Override
     public String show(Show show) {
+        Show.State state = show.state();
         Viewpoint viewpoint = show.viewpoint();
-        return "show " + subject(show.subject()) + (viewpoint == null ? "" : " from " + viewpoint(viewpoint));
+        return "show " + subject(show.subject())
+                + (state == null ? "" : " as " + state.name().toLowerCase(Locale.ROOT))
+                + (viewpoint == null ? "" : " from " + viewpoint(viewpoint));
     }
 
     @Override
@@ -234,6 +238,8 @@ public final class Printer implements Statement.Visitor<String> {
             return "section" + of + expressions.optional(" at ", section.at());
         } else if (subject instanceof ShowSubject.Layout layout) {
             return "layout of " + layout.row();
+        } else if (subject instanceof ShowSubject.Views views) {
+            return views.parts().isEmpty() ? "views" : "views of " + PropertyPrinter.names(views.parts());
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights.inAllMetals() ? "weights in all metals" : "weights";
         } else if (subject instanceof ShowSubject.Casting casting) {

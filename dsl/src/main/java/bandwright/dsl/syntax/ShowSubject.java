@@ -31,6 +31,17 @@ public sealed interface ShowSubject extends Node {
     /** The band unrolled, with the stones of a row. */
     record Layout(Name row, Span span) implements ShowSubject {}
 
+    /**
+     * Front, side and plan with their dimensions.
+     *
+     * @param parts what is drawn; empty for the whole ring
+     */
+    record Views(List<Name> parts, Span span) implements ShowSubject {
+        public Views {
+            parts = List.copyOf(parts);
+        }
+    }
+
     /** The weights of all parts, in their metals or in all there are. */
     record Weights(boolean inAllMetals, Span span) implements ShowSubject {}
 

@@ -132,7 +132,9 @@ SET_HEIGHT      : 'set-height';
 DENSITY         : 'density';
 
 // Questions
+SET             : 'set';
 SECTION         : 'section';
+VIEWS           : 'views';
 LAYOUT          : 'layout';
 WEIGHTS         : 'weights';
 ALL             : 'all';

@@ -27,7 +27,7 @@ statement
     | METAL name LBRACE metalProperty* RBRACE because?                                # metalDefinition
     | STONE_MATERIAL name LBRACE materialProperty* RBRACE because?                    # stoneMaterial
     | FORGET name                                                                     # forget
-    | SHOW subject (FROM viewpoint)?                                                  # show
+    | SHOW subject (AS state=(SET | CAST))? (FROM viewpoint)?                         # show
     | VIEW parts                                                                      # view
     | VARY axis (COMMA axis)* asked?                                                  # vary
     | WHAT_IF change (COMMA change)* asked?                                           # whatIf
@@ -149,6 +149,7 @@ subject
     | part COMMA part (COMMA part)*                                                   # partsSubject
     | SECTION (OF parts)? (AT? at=amount)?                                            # section
     | LAYOUT OF name                                                                  # layout
+    | VIEWS (OF parts)?                                                               # views
     | WEIGHTS (IN ALL METALS)?                                                        # weights
     | CASTING (LBRACE castingProperty* RBRACE)?                                       # casting
     | topic=(STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE) # topic
@@ -313,7 +314,7 @@ name
     | ENDS | SQUARE | ROUND | KEEP | FIT | LET_IN | FINGERTIP | HAND | LEAVING | HALVES | CAST | JOINED
     | SOLDER | WELD | PRESS | MADE | BENCH | PATTERN | INSIDE | HOLE | BEARING | CLEARANCE | DEBURR | CHANNEL
     | NOTCH | LIP | FLOOR | BARS | EVERY | STONE | COUNT | SPACING | LEAST | SINK | STAGGERED | UPRIGHT
-    | GIRDLE | WITHIN | DIAMETER | RISE | ROOT | REACH | PER_GAP | SET_HEIGHT | DENSITY | SECTION | LAYOUT
+    | GIRDLE | WITHIN | DIAMETER | RISE | ROOT | REACH | PER_GAP | SET_HEIGHT | DENSITY | SET | SECTION | VIEWS | LAYOUT
     | WEIGHTS | ALL | METALS | STONES | CHECKS | DECISIONS | BLANK | STEPS | OPTIONS | FINGERPRINT | SIZE
     | TOP | FRONT | SIDE | THREE_QUARTER | STEP | LARGEST | SMALLEST | LABOUR | LOSS | FINISHING | SETTING | SPARES
     | TAX | VALID | CASTING | BUTTON | PARTS | AS | FINISHED | ASSEMBLED | LAID | REPLACE | SHRINKAGE | OUT | STOCK

@@ -73,11 +73,13 @@ public final class BenchSheet {
         Set<String> parts = ring.sections().stream().map(PartSection::name).collect(Collectors.toSet());
         items.add(new PageItem.Pictures(List.of(
                 RingPictures.picture(ring, parts, Camera.THREE_QUARTER, "three-quarter"),
-                RingPictures.picture(ring, parts, Camera.FRONT, "front"))));
+                ring.design().stoneRows().isEmpty()
+                        ? RingPictures.picture(ring, parts, Camera.FRONT, "front")
+                        : RingPictures.asCast(ring, parts, Camera.THREE_QUARTER, "three-quarter"))));
 
         heading("drawings");
         items.add(new PageItem.CheckBar());
-        SheetDrawings drawings = new SheetDrawings(ring, wishes.paper());
+        SheetDrawings drawings = new SheetDrawings(ring, findings, wishes.paper());
         items.addAll(drawings.sections());
         items.addAll(drawings.layouts());
 

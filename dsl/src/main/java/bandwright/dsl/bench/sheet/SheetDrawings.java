@@ -8,12 +8,14 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 
 import bandwright.dsl.bench.Sentences;
+import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.export.pdf.PageItem;
 import bandwright.dsl.export.pdf.Paper;
 import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.view.drawing.CheckMark;
 import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.Layout;
 import bandwright.dsl.view.drawing.LayoutDrawing;
@@ -33,11 +35,13 @@ final class SheetDrawings {
     private static final double TALLEST = 200;
 
     private final Ring ring;
+    private final Findings findings;
     private final Paper paper;
     private final Set<String> parts = new LinkedHashSet<>();
 
-    SheetDrawings(Ring ring, Paper paper) {
+    SheetDrawings(Ring ring, Findings findings, Paper paper) {
         this.ring = ring;
+        this.findings = findings;
         this.paper = paper;
         ring.sections().stream().map(PartSection::name).forEach(parts::add);
     }
@@ -61,7 +65,8 @@ final class SheetDrawings {
         List<PageItem> items = new ArrayList<>();
         for (double angle : angles.stream().limit(MOST_SECTIONS).toList()) {
             Section section = RingSection.of(ring, parts, angle);
-            items.add(new PageItem.Plan(fitted(scale -> SectionDrawing.of(section, scale))));
+            List<CheckMark> checks = RingSection.checks(ring, parts, angle, findings);
+            items.add(new PageItem.Plan(fitted(scale -> SectionDrawing.of(section, checks, scale))));
         }
         return items;
     }
@@ -74,7 +79,8 @@ final class SheetDrawings {
         List<PageItem> items = new ArrayList<>();
         for (StoneRow row : ring.design().stoneRows()) {
             Layout layout = RingLayout.of(ring, row.name());
-            Drawing large = fitted(scale -> LayoutDrawing.of(layout, Math.min(scale, 4)));
+            List<CheckMark> checks = RingLayout.checks(ring, row.name(), findings);
+            Drawing large = fitted(scale -> LayoutDrawing.of(layout, checks, Math.min(scale, 4)));
             items.add(new PageItem.Plan(large));
             if (large.scale() > 1) {
                 items.add(new PageItem.Paragraph(Sentences.of("sheet.true-size", row.name())));

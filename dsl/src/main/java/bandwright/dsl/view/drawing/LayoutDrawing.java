@@ -3,6 +3,7 @@ package bandwright.dsl.view.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
@@ -39,23 +40,32 @@ public final class LayoutDrawing {
     private static final double NUMBERED_MM = 3.2;
 
     private final Layout layout;
+    private final List<CheckMark> checks;
+    private final CheckSigns signs;
     private final double scale;
     private final double paper;
     private final double size;
     private final List<Mark> marks = new ArrayList<>();
 
-    private LayoutDrawing(Layout layout, double scale) {
+    private LayoutDrawing(Layout layout, List<CheckMark> checks, double scale) {
         this.layout = layout;
+        this.checks = checks;
         this.scale = scale;
         paper = 1 / scale;
         size = TEXT * paper;
+        signs = new CheckSigns(checks, paper, size);
     }
 
     /**
      * @param scale millimetres of paper for one of the ring: 4 for 4 : 1, 1 for true size
      */
     public static Drawing of(Layout layout, double scale) {
-        return new LayoutDrawing(layout, scale).layOut();
+        return of(layout, List.of(), scale);
+    }
+
+    /** As {@link #of(Layout, double)}, with checks pointed at. */
+    public static Drawing of(Layout layout, List<CheckMark> checks, double scale) {
+        return new LayoutDrawing(layout, checks, scale).layOut();
     }
 
     private Drawing layOut() {
@@ -72,7 +82,8 @@ public final class LayoutDrawing {
             text(note, new Point(layout.fromMm(), y), size, StrokeText.Anchor.START, INK);
             y -= 1.6 * size;
         }
-        legend(layout.fromMm(), y);
+        double below = legend(layout.fromMm(), y);
+        marks.addAll(signs.sentences(layout.fromMm(), below - 2 * size, bounds()));
         Bounds drawn = bounds();
         text(
                 layout.title(),
@@ -84,7 +95,7 @@ public final class LayoutDrawing {
         double margin = 2 * paper;
         return new Drawing(
                 layout.title(),
-                layout.description(),
+                layout.description() + signs.description(),
                 new Bounds(all.minX() - margin, all.minY() - margin, all.maxX() + margin, all.maxY() + margin),
                 scale,
                 marks);
@@ -96,7 +107,11 @@ public final class LayoutDrawing {
         Bounds strip = grounds();
         // Every line stands below the one before, at the left.
         double dx = layout.fromMm() - from;
-        double dy = top - strip.maxY() - 3.4 * size;
+        List<Integer> pointed = IntStream.range(0, checks.size())
+                .filter(i -> isIn(checks.get(i).at().x(), from, to, last))
+                .boxed()
+                .toList();
+        double dy = top - strip.maxY() - 3.4 * size - (pointed.isEmpty() ? 0 : signs.height());
         double low = strip.minY() - 1;
         double high = strip.maxY() + 1;
         // The first and the last line show what reaches beyond the ends, too.
@@ -123,7 +138,9 @@ public final class LayoutDrawing {
                 marks.add(new Mark.Shape(Region.of(pin.translated(dx, dy)), PIN, INK, 0.15 * paper));
             }
         }
-        angles(from, to, last, dx, strip.maxY() + dy);
+        // Above the angles; where a line to a place passes behind one, the angle stays legible.
+        marks.addAll(signs.draw(pointed, strip.maxY() + dy + 3 * paper + 1.2 * size, new Point(dx, dy)));
+        angles(from, to, last, dx, strip.maxY() + dy, !pointed.isEmpty());
         if (first) {
             // The width stands clear of a stone or an angle at the strip's end.
             double right = marks.subList(begun, marks.size()).stream()
@@ -161,7 +178,7 @@ public final class LayoutDrawing {
     }
 
     /** Ticks every ten degrees above a line, as many with their number as have room; a mark where the ring has its top. */
-    private void angles(double from, double to, boolean last, double dx, double edge) {
+    private void angles(double from, double to, boolean last, double dx, double edge, boolean backed) {
         int first = (int) Math.ceil(from * layout.degreesPerMm() / 10 - 1e-6);
         int end = (int) Math.floor(to * layout.degreesPerMm() / 10 + 1e-6);
         for (int k = first; k <= end; k++) {
@@ -175,12 +192,22 @@ public final class LayoutDrawing {
             if (labelled) {
                 boolean start = k == 0;
                 int degrees = Math.floorMod(10 * k, 360);
-                text(
+                Mark.Label label = new Mark.Label(
                         start ? "start, 0 deg" : degrees + " deg",
                         new Point(x + dx, edge + 3 * paper),
                         size,
                         StrokeText.Anchor.MIDDLE,
+                        false,
                         start ? START : INK);
+                if (backed) {
+                    Bounds box = label.bounds();
+                    marks.add(new Mark.Shape(
+                            Region.of(Outline.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY())),
+                            0xffffff,
+                            Mark.NONE,
+                            0));
+                }
+                marks.add(label);
             }
             if (k == 0) {
                 Outline arrow = Outline.polygon(List.of(
@@ -223,7 +250,8 @@ public final class LayoutDrawing {
         return new Point(Math.min(point.x(), end), point.y());
     }
 
-    private void legend(double left, double top) {
+    /** Tells the height of its last line. */
+    private double legend(double left, double top) {
         double y = top;
         List<String> named = new ArrayList<>();
         for (Layout.Ground ground : layout.grounds()) {
@@ -249,6 +277,7 @@ public final class LayoutDrawing {
             y -= 1.7 * size;
         }
         text("scale " + SvgWriter.number(scale) + " : 1", new Point(left, y), size, StrokeText.Anchor.START, INK);
+        return y;
     }
 
     private void joint(Layout.Joint joint, double from, double to, boolean last, double dx, double dy) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Outline;
@@ -27,23 +28,32 @@ public final class SectionDrawing {
     private static final double TEXT = 2.6;
 
     private final Section section;
+    private final CheckSigns checks;
+    private final int checked;
     private final double scale;
     private final double paper;
     private final double size;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SectionDrawing(Section section, double scale) {
+    private SectionDrawing(Section section, List<CheckMark> checks, double scale) {
         this.section = section;
         this.scale = scale;
         paper = 1 / scale;
         size = TEXT * paper;
+        this.checks = new CheckSigns(checks, paper, size);
+        checked = checks.size();
     }
 
     /**
      * @param scale millimetres of paper for one of the ring: 10 for 10 : 1, 1 for true size
      */
     public static Drawing of(Section section, double scale) {
-        return new SectionDrawing(section, scale).layOut();
+        return of(section, List.of(), scale);
+    }
+
+    /** As {@link #of(Section, double)}, with checks pointed at. */
+    public static Drawing of(Section section, List<CheckMark> checks, double scale) {
+        return new SectionDrawing(section, checks, scale).layOut();
     }
 
     private Drawing layOut() {
@@ -63,14 +73,19 @@ public final class SectionDrawing {
             marks.addAll(dimensions);
             around = dimensions.stream().map(Mark::bounds).reduce(around, Bounds::with);
         }
+        if (checked > 0) {
+            List<Integer> all = IntStream.range(0, checked).boxed().toList();
+            marks.addAll(checks.draw(all, bounds().maxY() + size, new Point(0, 0)));
+        }
         Bounds drawn = bounds();
-        legend(drawn.minX(), drawn.minY() - 1.6 * size);
+        double below = legend(drawn.minX(), drawn.minY() - 1.6 * size);
+        marks.addAll(checks.sentences(drawn.minX(), below - 2 * size, drawn));
         double middle = (shown.minX() + shown.maxX()) / 2;
         text(section.title(), new Point(middle, drawn.maxY() + 1.4 * size), 1.25 * size, StrokeText.Anchor.MIDDLE);
         Bounds all = bounds();
         double margin = 2 * paper;
         Bounds box = new Bounds(all.minX() - margin, all.minY() - margin, all.maxX() + margin, all.maxY() + margin);
-        return new Drawing(section.title(), section.description(), box, scale, marks);
+        return new Drawing(section.title(), section.description() + checks.description(), box, scale, marks);
     }
 
     private Bounds bounds() {
@@ -107,8 +122,8 @@ public final class SectionDrawing {
                 FINGER));
     }
 
-    /** One line for each part, then for stones and pins by their names, then the scale. */
-    private void legend(double left, double top) {
+    /** One line for each part, then for stones and pins by their names, then the scale; tells the last line's height. */
+    private double legend(double left, double top) {
         double y = top;
         double text = left + 3.1 * size;
         for (int i = 0; i < section.parts().size(); i++) {
@@ -121,6 +136,7 @@ public final class SectionDrawing {
         y = silhouettes(section.stones(), STONE, STONE_EDGE, left, y);
         y = silhouettes(section.pins(), PIN, INK, left, y);
         text("scale " + SvgWriter.number(scale) + " : 1", new Point(left, y), size, StrokeText.Anchor.START);
+        return y;
     }
 
     private double silhouettes(List<Section.Silhouette> shown, int fill, int edge, double left, double top) {

@@ -3,7 +3,12 @@ package bandwright.dsl.view.ring;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
+import bandwright.dsl.check.Findings;
+import bandwright.dsl.check.RingPlace;
+import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Arc;
@@ -23,6 +28,7 @@ import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
+import bandwright.dsl.view.drawing.CheckMark;
 import bandwright.dsl.view.drawing.Layout;
 import bandwright.dsl.view.drawing.Section;
 
@@ -68,6 +74,32 @@ public final class RingLayout {
     /** A row's strip. */
     public static Layout of(Ring ring, String row) {
         return new RingLayout(ring, row).layout();
+    }
+
+    /** Checks that failed or are close, with a place on the strip; their depth is told in words. */
+    public static List<CheckMark> checks(Ring ring, String row, Findings findings) {
+        RingLayout maker = new RingLayout(ring, row);
+        return PlacedChecks.of(ring, findings, maker.parts(), maker::isOn, maker::at);
+    }
+
+    /** The band's parts: what is cut of it and kept belongs to it. */
+    private Set<String> parts() {
+        return ring.sections().stream()
+                .filter(section -> section.band().equals(band))
+                .map(PartSection::name)
+                .collect(Collectors.toSet());
+    }
+
+    private boolean isOn(RingPlace place) {
+        double angle = place.aroundDegrees() * (StrictMath.PI / 180);
+        Bounds edges = ring.outline(band, angle).bounds();
+        return onStrip(angle) <= to * radius + 1e-9
+                && place.acrossMm() >= edges.minX() - 1e-9
+                && place.acrossMm() <= edges.maxX() + 1e-9;
+    }
+
+    private Point at(RingPlace place) {
+        return new Point(onStrip(place.aroundDegrees() * (StrictMath.PI / 180)), place.acrossMm());
     }
 
     private Layout layout() {

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.pattern.AsCast;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.image.Canvas;
 import bandwright.dsl.view.image.Pixels;
@@ -29,9 +29,24 @@ public final class RingPictures {
 
     private RingPictures() {}
 
-    /** @param side from where, for the words that stand for the picture */
+    /**
+     * Parts as set: with their stones, over which pins lie.
+     *
+     * @param side from where, for the words that stand for the picture
+     */
     public static Picture picture(Ring ring, Set<String> parts, Camera camera, String side) {
         return new Renderer(RingScene.of(ring, parts)).picture(camera, WIDTH, HEIGHT, words(ring, parts, side));
+    }
+
+    /** Parts from the caster: without stones and without what the bench cuts, pins standing. */
+    public static Picture asCast(Ring ring, Set<String> parts, Camera camera, String side) {
+        String pins = ring.design().prongs().stream()
+                .filter(prongs -> parts.contains(prongs.part()))
+                .map(prongs -> "; " + prongs.name() + " standing")
+                .collect(Collectors.joining());
+        String words = "Picture of " + title(ring) + " as cast, without stones, from " + side + ": "
+                + String.join("; ", metals(ring.of(AsCast.of(ring.design())), parts)) + pins;
+        return new Renderer(RingScene.asCast(ring, parts)).picture(camera, WIDTH, HEIGHT, words);
     }
 
     /**
@@ -73,25 +88,31 @@ public final class RingPictures {
     }
 
     private static String words(Ring ring, Set<String> parts, String side) {
-        return "Picture of "
-                + ring.design().title().orElse("the ring")
-                + " from " + side + ": "
+        boolean set = ring.design().stoneRows().stream().anyMatch(row -> parts.contains(row.part()));
+        return "Picture of " + title(ring) + (set ? " as set" : "") + " from " + side + ": "
                 + String.join("; ", seen(ring, parts));
     }
 
+    private static String title(Ring ring) {
+        return ring.design().title().orElse("the ring");
+    }
+
+    private static List<String> metals(Ring ring, Set<String> parts) {
+        return ring.sections().stream()
+                .filter(section -> parts.contains(section.name()))
+                .map(section -> section.name() + " in " + section.metal().name())
+                .toList();
+    }
+
     private static List<String> seen(Ring ring, Set<String> parts) {
-        List<String> seen = new ArrayList<>();
-        for (Body body : ring.bodies()) {
-            if (parts.contains(body.name())) {
-                seen.add(body.name() + " in " + body.section().metal().name());
-            }
-        }
+        List<String> seen = new ArrayList<>(metals(ring, parts));
         for (StoneRow row : ring.design().stoneRows()) {
             if (parts.contains(row.part())) {
                 seen.add(ring.layout(row.name()).count() + " stones, "
                         + row.cut().word() + " " + row.material().name());
             }
         }
+        SetPins.among(ring.design(), parts).forEach(prongs -> seen.add(prongs.name() + " laid over their stones"));
         return seen;
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
+import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
@@ -24,11 +25,15 @@ import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
+import bandwright.dsl.view.drawing.CheckMark;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.render.StoneModel;
 
 /** The cut through a ring at an angle, as data for a drawing. */
 public final class RingSection {
+    /** What lies no further from the cut than this is pointed at in it, mm. */
+    private static final double NEAR_MM = 0.5;
+
     private final Ring ring;
     private final Set<String> parts;
     private final double radians;
@@ -43,6 +48,21 @@ public final class RingSection {
 
     public static Section of(Ring ring, Set<String> parts, double degrees) {
         return new RingSection(ring, parts, degrees).section(degrees);
+    }
+
+    /** Checks that failed or are close, with a place so near to the cut that it shows there. */
+    public static List<CheckMark> checks(Ring ring, Set<String> parts, double degrees, Findings findings) {
+        double inner = ring.sections().iterator().next().band().finger().innerRadiusMm();
+        return PlacedChecks.of(
+                ring,
+                findings,
+                parts,
+                place -> {
+                    double off = (place.aroundDegrees() - degrees) * (StrictMath.PI / 180);
+                    return StrictMath.cos(off) > 0
+                            && Math.abs(StrictMath.sin(off)) * (inner + place.outMm()) <= NEAR_MM;
+                },
+                place -> new Point(place.acrossMm(), place.outMm()));
     }
 
     private Section section(double degrees) {
