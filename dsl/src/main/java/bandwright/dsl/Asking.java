@@ -55,12 +55,9 @@ import bandwright.dsl.syntax.Statement;
 import bandwright.dsl.syntax.View;
 import bandwright.dsl.syntax.Viewpoint;
 import bandwright.dsl.view.Table;
-import bandwright.dsl.view.drawing.Drawing;
-import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.LayoutDrawing;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
-import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.render.Camera;
 import bandwright.dsl.view.ring.CheckTable;
 import bandwright.dsl.view.ring.RingLayout;
@@ -75,8 +72,6 @@ final class Asking {
     private static final double SECTION_SCALE = 10;
 
     private static final double LAYOUT_SCALE = 4;
-
-    private static final int DRAWING_PIXELS = 1000;
 
     private final Resolution design;
     private final Workshop workshop;
@@ -216,13 +211,7 @@ final class Asking {
     }
 
     private Answer layout(String row) {
-        Drawing drawing = LayoutDrawing.of(RingLayout.of(ring.get(), row), LAYOUT_SCALE);
-        return drawn(drawing);
-    }
-
-    private static Answer drawn(Drawing drawing) {
-        return new Answer.Drawn(
-                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, DRAWING_PIXELS));
+        return Charts.drawn(LayoutDrawing.of(RingLayout.of(ring.get(), row), LAYOUT_SCALE));
     }
 
     private List<Answer> weights(ShowSubject.Weights weights, Show show) {
@@ -356,7 +345,7 @@ final class Asking {
     }
 
     private Answer section(ShowSubject.Section section) {
-        return drawn(SectionDrawing.of(cut(section), SECTION_SCALE));
+        return Charts.drawn(SectionDrawing.of(cut(section), SECTION_SCALE));
     }
 
     private Section cut(ShowSubject.Section section) {
