@@ -20,7 +20,7 @@ class HandoutVerbTest {
             "{\"cell_type\": \"markdown\", \"id\": \"m\", \"metadata\": {}, \"source\": \"# A band <b>\\n\\nWords, and\\n\\n"
                     + "1. one\\n2. two\\n\\n## Then\\n\\n```\\n  code\\n```\"}",
             Samples.code("a", Samples.RING.strip()),
-            tagged("b", "solution", "answer = 7 mm"),
+            tagged("b", "solution", "answer = 7.125 mm"),
             tagged("c", "teacher", "export \\\"secret.stl\\\""),
             Samples.code("d", "show answer"),
             Samples.code("e", "view ring\nshow section of ring at 0 deg\nshow weights"));
@@ -49,7 +49,7 @@ class HandoutVerbTest {
                         "wrote  " + folder.resolve("ring.handout.pdf"));
         String page = Files.readString(folder.resolve("ring.handout.html"));
         assertThat(page)
-                .doesNotContain("7 mm")
+                .doesNotContain("7.125 mm")
                 .doesNotContain("secret")
                 .contains("show answer", "<script type=\"application/json\">", "<h1>A band &lt;b&gt;</h1>");
         byte[] pdf = Files.readAllBytes(folder.resolve("ring.handout.pdf"));
@@ -71,7 +71,8 @@ class HandoutVerbTest {
 
         assertThat(ran).isEqualTo(new Ran(0, "", ""));
         assertThat(Files.readString(out.resolve("ring.solutions.html")))
-                .contains("7 mm", "<p class=\"for-whom\">Solution</p>", "<p class=\"for-whom\">For the teacher</p>");
+                .contains(
+                        "7.125 mm", "<p class=\"for-whom\">Solution</p>", "<p class=\"for-whom\">For the teacher</p>");
         assertThat(Files.size(out.resolve("ring.solutions.pdf"))).isPositive();
         assertThat(out.resolve("secret.stl")).doesNotExist();
     }

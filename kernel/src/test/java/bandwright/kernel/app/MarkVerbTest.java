@@ -19,8 +19,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** Marks a class with real processes. */
 class MarkVerbTest {
-    private static final String KEY = "require width(shank) >= 4 mm because \"[3] wide enough\"\n"
-            + "require weight(ring) < 100 g because \"light enough\"\n";
+    private static final String KEY = """
+            require width(shank) >= 4 mm because "[3] wide enough"
+            require weight(ring) < 100 g because "light enough"
+            """;
 
     @TempDir
     Path folder;
