@@ -18,11 +18,11 @@ import bandwright.kernel.Samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 class MarkingTest {
-    private static final SourceText KEY = new SourceText(
-            "key.ring",
-            "require width(shank) >= 4 mm because \"[3] level with the other\"\n"
-                    + "require count(lights) = 40 because \"[1.5 points] forty of them\"\n"
-                    + "require weight(ring) < 100 g\n");
+    private static final SourceText KEY = new SourceText("key.ring", """
+            require width(shank) >= 4 mm because "[3] level with the other"
+            require count(lights) = 40 because "[1.5 points] forty of them"
+            require weight(ring) < 100 g
+            """);
 
     @TempDir
     Path folder;
