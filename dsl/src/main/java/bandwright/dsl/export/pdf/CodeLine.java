@@ -43,7 +43,7 @@ record CodeLine(Letters letters, double size, double width) {
                 rows.add(new ArrayList<>());
                 at = Math.min(indent + 2 * STEP * size, width / 2);
             }
-            double left = Math.min(at, width / 2);
+            double left = at + wide <= width ? at : Math.min(at, width / 2);
             List<String> lines = letters.lines(piece, size, width - left);
             rows.get(rows.size() - 1).add(new Run(lines.get(0), left));
             lines.subList(1, lines.size()).forEach(more -> rows.add(new ArrayList<>(List.of(new Run(more, left)))));

@@ -76,6 +76,10 @@ final class PageFlow {
             } else if (item instanceof PageItem.Paragraph paragraph) {
                 lines(letters.lines(paragraph.text(), TEXT, width), TEXT, Pen.INK);
                 y -= SPACE / 2;
+            } else if (item instanceof PageItem.Caption caption) {
+                room(TEXT * LEADING + (i + 1 < items.size() ? company(items.get(i + 1)) : 0));
+                lines(letters.lines(caption.text(), TEXT, width), TEXT, Pen.INK);
+                y -= SPACE / 2;
             } else if (item instanceof PageItem.Entry entry) {
                 entry(entry);
             } else if (item instanceof PageItem.Code code) {

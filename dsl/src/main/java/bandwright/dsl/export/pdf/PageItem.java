@@ -15,6 +15,9 @@ public sealed interface PageItem {
     /** Text, broken into lines. */
     record Paragraph(String text) implements PageItem {}
 
+    /** Says what the next item is, and stays on its page. */
+    record Caption(String text) implements PageItem {}
+
     /**
      * An entry of a list, or a paragraph that stands further in.
      *

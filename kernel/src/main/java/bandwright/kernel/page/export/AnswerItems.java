@@ -70,7 +70,7 @@ record AnswerItems(Paper paper) {
     /** A table under its title. */
     static List<PageItem> table(Table table) {
         PageItem grid = new PageItem.Grid(table);
-        return table.title().isEmpty() ? List.of(grid) : List.of(new PageItem.Paragraph(table.title()), grid);
+        return table.title().isEmpty() ? List.of(grid) : List.of(new PageItem.Caption(table.title()), grid);
     }
 
     /** What a cell was told, without the excerpt: the cell stands right above. */

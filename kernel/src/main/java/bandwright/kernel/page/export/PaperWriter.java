@@ -55,7 +55,7 @@ public final class PaperWriter {
                 if (opens) {
                     title = MarkdownPart.of(cell.cell(), 1, true).title();
                 }
-                CellTags.words(cell.cell()).ifPresent(words -> items.add(new PageItem.Paragraph(words + ":")));
+                CellTags.words(cell.cell()).ifPresent(words -> items.add(new PageItem.Caption(words + ":")));
                 items.addAll(MarkdownItems.of(cell.cell(), opens));
             } else if (cell.cell().kind() == CellKind.CODE
                     && !cell.cell().source().isBlank()) {
@@ -66,7 +66,7 @@ public final class PaperWriter {
     }
 
     private void code(CellRun cell) {
-        CellTags.words(cell.cell()).ifPresent(words -> items.add(new PageItem.Paragraph(words + ":")));
+        CellTags.words(cell.cell()).ifPresent(words -> items.add(new PageItem.Caption(words + ":")));
         String number = cell.number() == 0 ? "" : Integer.toString(cell.number());
         items.add(new PageItem.Code(number, cell.cell().source().stripTrailing()));
         cell.diagnostics().forEach(told -> items.add(AnswerItems.told(told)));
