@@ -13,6 +13,7 @@ import bandwright.dsl.view.Chart;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
 import bandwright.dsl.view.Turntable;
+import bandwright.dsl.view.drawing.Drawing;
 
 /** What a statement that asks gets: data that any front end can show. */
 public sealed interface Answer {
@@ -67,10 +68,15 @@ public sealed interface Answer {
     /**
      * A drawing to scale.
      *
-     * @param svg a self-contained SVG document
+     * @param drawing as lines and letters, for paper
+     * @param svg the same as a self-contained SVG document
      * @param picture the same as pixels, for readers that do not show SVG
      */
-    record Drawn(String title, String svg, Picture picture) implements Answer {
+    record Drawn(Drawing drawing, String svg, Picture picture) implements Answer {
+        public String title() {
+            return drawing.title();
+        }
+
         @Override
         public String plainText() {
             return picture.alternativeText();

@@ -57,12 +57,9 @@ import bandwright.dsl.syntax.View;
 import bandwright.dsl.syntax.Viewpoint;
 import bandwright.dsl.view.Table;
 import bandwright.dsl.view.drawing.CheckMark;
-import bandwright.dsl.view.drawing.Drawing;
-import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.LayoutDrawing;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
-import bandwright.dsl.view.drawing.SvgWriter;
 import bandwright.dsl.view.drawing.ViewsDrawing;
 import bandwright.dsl.view.render.Camera;
 import bandwright.dsl.view.ring.CheckTable;
@@ -79,8 +76,6 @@ final class Asking {
     private static final double SECTION_SCALE = 10;
 
     private static final double LAYOUT_SCALE = 4;
-
-    private static final int DRAWING_PIXELS = 1000;
 
     private final Resolution design;
     private final Workshop workshop;
@@ -228,12 +223,7 @@ final class Asking {
 
     private Answer layout(String row) {
         List<CheckMark> checks = RingLayout.checks(ring.get(), row, pointedAt());
-        return drawn(LayoutDrawing.of(RingLayout.of(ring.get(), row), checks, LAYOUT_SCALE));
-    }
-
-    private static Answer drawn(Drawing drawing) {
-        return new Answer.Drawn(
-                drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, DRAWING_PIXELS));
+        return Charts.drawn(LayoutDrawing.of(RingLayout.of(ring.get(), row), checks, LAYOUT_SCALE));
     }
 
     private List<Answer> weights(ShowSubject.Weights weights, Show show) {
@@ -412,16 +402,16 @@ final class Asking {
     private Answer section(ShowSubject.Section section) {
         Section cut = cut(section);
         List<CheckMark> checks = RingSection.checks(ring.get(), partsOf(section), degrees(section.at()), pointedAt());
-        return drawn(SectionDrawing.of(cut, checks, SECTION_SCALE));
+        return Charts.drawn(SectionDrawing.of(cut, checks, SECTION_SCALE));
     }
 
     private Answer views(ShowSubject.Views views, Show show) {
         Set<String> parts = views.parts().isEmpty() ? allParts(views.span()) : parts(views.parts());
         if (show.state() != Show.State.CAST) {
-            return drawn(ViewsDrawing.of(RingViews.of(ring.get(), parts)));
+            return Charts.drawn(ViewsDrawing.of(RingViews.of(ring.get(), parts)));
         }
         refuseNotCast(views.parts());
-        return drawn(ViewsDrawing.of(RingViews.asCast(ring.get(), parts)));
+        return Charts.drawn(ViewsDrawing.of(RingViews.asCast(ring.get(), parts)));
     }
 
     private Section cut(ShowSubject.Section section) {

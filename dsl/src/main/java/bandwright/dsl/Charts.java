@@ -7,7 +7,7 @@ import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.DrawingPainter;
 import bandwright.dsl.view.drawing.SvgWriter;
 
-/** Charts, drawn. */
+/** Charts and other drawings as answers. */
 public final class Charts {
     private static final int PIXELS = 1000;
 
@@ -15,7 +15,11 @@ public final class Charts {
 
     /** A chart as a drawing, in lines and in pixels. */
     public static Answer.Drawn drawn(Chart chart) {
-        Drawing drawing = ChartDrawing.of(chart);
-        return new Answer.Drawn(drawing.title(), SvgWriter.write(drawing), DrawingPainter.picture(drawing, PIXELS));
+        return drawn(ChartDrawing.of(chart));
+    }
+
+    /** Any drawing, likewise. */
+    static Answer.Drawn drawn(Drawing drawing) {
+        return new Answer.Drawn(drawing, SvgWriter.write(drawing), DrawingPainter.picture(drawing, PIXELS));
     }
 }

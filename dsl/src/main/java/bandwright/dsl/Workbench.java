@@ -21,6 +21,8 @@ import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.edit.Completion;
 import bandwright.dsl.edit.Documentation;
 import bandwright.dsl.explore.Chapter;
+import bandwright.dsl.explore.ContrastSide;
+import bandwright.dsl.explore.Contrasting;
 import bandwright.dsl.explore.Explorer;
 import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.measure.RingMeasurer;
@@ -37,10 +39,16 @@ import bandwright.dsl.resolve.profile.Form;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Require;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
+import bandwright.dsl.syntax.Title;
+import bandwright.dsl.view.Contrast;
 import bandwright.dsl.view.Turntable;
+import bandwright.dsl.view.drawing.OverlayDrawing;
+import bandwright.dsl.view.drawing.Section;
+import bandwright.dsl.view.ring.RingSection;
 import bandwright.dsl.view.ring.RingTurntable;
 
 /**
@@ -53,6 +61,8 @@ import bandwright.dsl.view.ring.RingTurntable;
  */
 public final class Workbench {
     private static final int MOST_CHAPTERS = 300;
+    /** Millimetres of paper for one of the ring. */
+    private static final double OVERLAY_SCALE = 15;
 
     private final Definitions definitions;
     private final Workshop workshop;
@@ -297,6 +307,64 @@ public final class Workbench {
             return new Worked(OwnFunctions.worth(design.evaluate(asked.value(), expression)), List.of());
         } catch (Fault fault) {
             return new Worked(null, fault.diagnostics());
+        }
+    }
+
+    /**
+     * Conditions that are none of this design's own, judged on it: what a text of {@code require} lines says of it. A title and
+     * comments may stand in the text; whatever would make or ask something is an error, for it could change what is judged.
+     */
+    public Judged judged(SourceText conditions) {
+        ParseResult parsed = RingParser.parse(conditions);
+        List<Diagnostic> told = new ArrayList<>(parsed.diagnostics());
+        List<Require> requires = new ArrayList<>();
+        for (Statement statement : parsed.cell().statements()) {
+            if (statement instanceof Require require) {
+                requires.add(require);
+            } else if (!(statement instanceof Title)) {
+                told.add(Diagnostic.error("judged-no-condition", conditions.place(statement.span()))
+                        .build());
+            }
+        }
+        boolean sound = told.stream().noneMatch(Diagnostic::isError);
+        return new Judged(
+                sound
+                        ? requires.stream()
+                                .map(require -> Requirements.judge(design, require, conditions))
+                                .toList()
+                        : List.of(),
+                told);
+    }
+
+    /**
+     * This design and another from a text of its own, figure by figure.
+     *
+     * @param name what this one is called, and {@code otherName} the other
+     */
+    public Comparison compared(String name, Workbench other, String otherName) {
+        Contrast contrast = Contrasting.of(
+                new ContrastSide(name, design, findings()),
+                new ContrastSide(otherName, other.design, other.findings()));
+        Optional<Section> own = section();
+        Optional<Section> its = other.section();
+        return new Comparison(
+                contrast,
+                own.isEmpty() || its.isEmpty()
+                        ? null
+                        : Charts.drawn(OverlayDrawing.of(name, own.get(), otherName, its.get(), OVERLAY_SCALE)));
+    }
+
+    /** Through all parts at the top of the ring, if there is one. */
+    private Optional<Section> section() {
+        try {
+            if (design.bands().isEmpty()) {
+                return Optional.empty();
+            }
+            Set<String> parts = new LinkedHashSet<>();
+            ring().sections().forEach(part -> parts.add(part.name()));
+            return Optional.of(RingSection.of(ring(), parts, 0));
+        } catch (Fault fault) {
+            return Optional.empty();
         }
     }
 

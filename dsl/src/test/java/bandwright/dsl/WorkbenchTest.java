@@ -54,6 +54,7 @@ class WorkbenchTest {
             "given-wrong-kind",
             "given-not-worked-out",
             "asked-no-value",
+            "judged-no-condition",
             "loose-pieces");
 
     @Test

@@ -15,11 +15,13 @@ import bandwright.dsl.Answer;
 import bandwright.dsl.Report;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.Table;
 import bandwright.dsl.view.Turntable;
+import bandwright.dsl.view.drawing.Drawing;
 
 /** Values for tests, as the language would give them. */
 public final class Samples {
@@ -110,7 +112,8 @@ public final class Samples {
         String svg = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 4 4\"><defs><clipPath id=\"a\"><rect"
                 + " width=\"4\" height=\"4\"/></clipPath></defs><path clip-path=\"url(#a)\" d=\"M0 0L4 4\"/></svg>\n";
-        return new Answer.Drawn("Section at 0 deg", svg, picture());
+        Drawing drawing = new Drawing("Section at 0 deg", "A line", new Bounds(0, 0, 4, 4), 10, List.of());
+        return new Answer.Drawn(drawing, svg, picture());
     }
 
     public static Answer.Viewed viewed() {

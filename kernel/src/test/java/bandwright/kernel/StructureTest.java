@@ -32,6 +32,8 @@ class StructureTest {
             .definedBy("bandwright.kernel.files")
             .layer("run")
             .definedBy("bandwright.kernel.run")
+            .layer("mark")
+            .definedBy("bandwright.kernel.mark")
             .layer("protocol")
             .definedBy("bandwright.kernel.protocol")
             .layer("session")
@@ -46,8 +48,10 @@ class StructureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("page")
             .mayOnlyBeAccessedByLayers("app")
-            .whereLayer("run")
+            .whereLayer("mark")
             .mayOnlyBeAccessedByLayers("app", "page")
+            .whereLayer("run")
+            .mayOnlyBeAccessedByLayers("app", "page", "mark")
             .whereLayer("install")
             .mayOnlyBeAccessedByLayers("app")
             .whereLayer("session")
@@ -57,9 +61,9 @@ class StructureTest {
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
             .whereLayer("cell")
-            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "mark", "session", "install")
             .whereLayer("display")
-            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "cell");
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "mark", "session", "cell");
 
     @ArchTest
     static final ArchRule the_protocol_stands_alone = noClasses()
@@ -130,6 +134,7 @@ class StructureTest {
     static final ArchRule json_is_read_in_few_places = noClasses()
             .that(notIn("bandwright.kernel.notebook")
                     .and(notIn("bandwright.kernel.app"))
+                    .and(notIn("bandwright.kernel.mark"))
                     .and(notIn("bandwright.kernel.protocol"))
                     .and(notIn("bandwright.kernel.session"))
                     .and(notIn("bandwright.kernel.install"))
@@ -152,9 +157,11 @@ class StructureTest {
                         "bandwright.dsl.edit",
                         "bandwright.dsl.explain",
                         "bandwright.dsl.export",
+                        "bandwright.dsl.export.pdf",
                         "bandwright.dsl.quantity",
                         "bandwright.dsl.source",
-                        "bandwright.dsl.view")));
+                        "bandwright.dsl.view",
+                        "bandwright.dsl.view.drawing")));
     }
 
     private static DescribedPredicate<JavaClass> notIn(String name) {

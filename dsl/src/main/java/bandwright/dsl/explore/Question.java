@@ -79,11 +79,7 @@ record Question(Resolution design, List<Item> items, SourceText source) {
                     Diagnostic.note("no-ring-yet", source.place(statement)).build());
         }
         List<Item> items = new ArrayList<>();
-        List<String> parts = design.parts().stream()
-                .filter(part -> design.grooves().stream()
-                        .noneMatch(groove -> groove.from().contains(part)
-                                && !groove.leaving().isEmpty()))
-                .toList();
+        List<String> parts = standingParts(design);
         parts.forEach(part -> items.add(call("weight", part, statement)));
         if (parts.size() > 1) {
             items.add(call("weight", Name.RING, statement));
@@ -95,7 +91,17 @@ record Question(Resolution design, List<Item> items, SourceText source) {
         return new Question(design, items, source);
     }
 
-    private static Item call(String word, String subject, Span span) {
+    /** The parts but for those that a cut has parted, whose pieces stand for them. */
+    static List<String> standingParts(Resolution design) {
+        return design.parts().stream()
+                .filter(part -> design.grooves().stream()
+                        .noneMatch(groove -> groove.from().contains(part)
+                                && !groove.leaving().isEmpty()))
+                .toList();
+    }
+
+    /** A measure of something, asked for by its word. */
+    static Item call(String word, String subject, Span span) {
         Expression reference = new Expression.Reference(new Name(subject, span), span);
         Expression call = new Expression.Call(new Name(word, span), List.of(new Argument(null, reference, span)), span);
         return new Item(word + "(" + subject + ")", call);

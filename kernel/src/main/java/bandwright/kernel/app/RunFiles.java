@@ -2,8 +2,10 @@
 package bandwright.kernel.app;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
@@ -65,8 +67,15 @@ record RunFiles(Path notebook, Path page) {
 
     /** Writes texts, all or none. */
     static void write(Map<Path, String> texts) throws UsageFault {
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        texts.forEach((file, text) -> files.put(file, text.getBytes(StandardCharsets.UTF_8)));
+        writeBytes(files);
+    }
+
+    /** Writes files, all or none. */
+    static void writeBytes(Map<Path, byte[]> files) throws UsageFault {
         try {
-            AtomicFiles.write(texts);
+            AtomicFiles.writeBytes(files);
         } catch (IOException failure) {
             throw new UsageFault(String.valueOf(failure.getMessage()));
         }

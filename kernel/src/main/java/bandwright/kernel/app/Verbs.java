@@ -14,7 +14,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 
+import bandwright.dsl.export.pdf.Paper;
 import bandwright.kernel.install.Rehearsal;
+import bandwright.kernel.session.ParentWatch;
 
 /** The verbs of the command line and their options; what they do is in a class each. */
 @Command(
@@ -84,6 +86,111 @@ final class Verbs {
                     Path out) {
         List<String> given = settings == null ? List.of() : settings;
         return answer(() -> new MeasureVerb(terminal, file, given, format, out).run());
+    }
+
+    @Command(
+            name = "handout",
+            description = {
+                "Writes a notebook for students, as a page and as PDF: NAME.handout.html and NAME.handout.pdf.",
+                "Cells tagged solution or teacher are left out and not run.",
+                "Nothing is exported. Ends with 1 only if a cell has an error: what waits for an answer may wait."
+            })
+    int handout(
+            @Parameters(paramLabel = "NOTEBOOK", description = "An .ipynb notebook or a .ring text.") Path notebook,
+            @Option(
+                            names = "--solutions",
+                            description = {
+                                "Leave nothing out: NAME.solutions.html and NAME.solutions.pdf.",
+                                "Ends as run does."
+                            })
+                    boolean solutions,
+            @Option(
+                            names = "--out",
+                            paramLabel = "DIR",
+                            description = "Write into this folder instead of beside the notebook; made if missing.")
+                    @Nullable
+                    Path out,
+            @Option(
+                            names = "--paper",
+                            paramLabel = "SIZE",
+                            defaultValue = "a4",
+                            description = "One of a4, letter; ${DEFAULT-VALUE} if not given.")
+                    Paper paper,
+            @Option(names = "--quiet", description = "Say nothing but what went wrong.") boolean quiet) {
+        return answer(() -> new HandoutVerb(terminal, notebook, solutions, out, paper, quiet).run());
+    }
+
+    @Command(
+            name = "compare",
+            description = {
+                "Sets two designs side by side: values, measures, requirements, failed checks.",
+                "Ends with 0 whether or not they differ; with 1 if a cell has an error or there is no ring."
+            })
+    int compare(
+            @Parameters(paramLabel = "A", description = "A .ring text or an .ipynb notebook.") Path left,
+            @Parameters(paramLabel = "B", description = "The same, to be set beside it.") Path right,
+            @Option(
+                            names = "--format",
+                            paramLabel = "FORMAT",
+                            defaultValue = "text",
+                            description = "One of ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} if not given.")
+                    CompareFormat format,
+            @Option(
+                            names = "--out",
+                            paramLabel = "FILE",
+                            description = "Write a page too, with the sections of both one over the other.")
+                    @Nullable
+                    Path out,
+            @Option(names = "--java", description = "Run cells in Java; they are programs, and are not run otherwise.")
+                    boolean java) {
+        return answer(() -> new CompareVerb(terminal, left, right, format, out, java).run());
+    }
+
+    @Command(
+            name = "mark",
+            description = {
+                "Marks all notebooks and texts of a folder, and of the folders in it, by the require lines of a key.",
+                "Writes marks.csv and marks.html. Each work runs in a process of its own, bounded in time and memory;"
+                        + " cells in Java are not run, nothing is exported, links are not followed.",
+                "A line of the key counts as many points as its reason says in front: because \"[2] room for the setter\".",
+                "Ends with 1 if a work could not be marked."
+            })
+    int mark(
+            @Parameters(paramLabel = "FOLDER", description = "Where the works are.") Path folder,
+            @Option(
+                            names = "--with",
+                            paramLabel = "KEY",
+                            required = true,
+                            description = "A .ring text of require lines.")
+                    Path key,
+            @Option(
+                            names = "--out",
+                            paramLabel = "DIR",
+                            description = "Write into this folder instead; made if missing.")
+                    @Nullable
+                    Path out,
+            @Option(
+                            names = "--seconds",
+                            paramLabel = "N",
+                            defaultValue = "60",
+                            description = "The most time for one work; ${DEFAULT-VALUE} if not given.")
+                    int seconds,
+            @Option(
+                            names = "--points",
+                            paramLabel = "N",
+                            defaultValue = "1",
+                            description = "For a line of the key that names none; ${DEFAULT-VALUE} if not given.")
+                    double points) {
+        return answer(() -> new MarkVerb(terminal, folder, key, out, seconds, points).run());
+    }
+
+    @Command(name = MarkVerb.ONE, hidden = true, description = "Marks one work in this process.")
+    int markOne(@Parameters(paramLabel = "WORK") Path work, @Parameters(paramLabel = "KEY") Path key) {
+        return answer(() -> {
+            // Whoever waits for this is the one that may end it; without that one it must end by itself.
+            ParentWatch.start(() -> Runtime.getRuntime().halt(ExitCode.ERROR));
+            return MarkVerb.one(terminal, work, key);
+        });
     }
 
     @Command(

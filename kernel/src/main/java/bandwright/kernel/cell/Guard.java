@@ -4,6 +4,7 @@ package bandwright.kernel.cell;
 import java.util.List;
 import java.util.function.Supplier;
 
+import bandwright.dsl.Judged;
 import bandwright.dsl.Listener;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Report;
@@ -39,6 +40,15 @@ public final class Guard {
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             List<Diagnostic> troubles = List.of(diagnostic("the numbers of the ring", failure));
             return new Report(null, null, List.of(), List.of(), List.of(), List.of(), troubles, "");
+        }
+    }
+
+    /** Conditions from outside judged on a design, or why not. */
+    public static Judged judged(Workbench workbench, SourceText conditions) {
+        try {
+            return workbench.judged(conditions);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
+            return new Judged(List.of(), List.of(diagnostic(conditions.name(), failure)));
         }
     }
 

@@ -12,22 +12,29 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Writes files so that a reader sees the old one or the new one, never half of one: each text goes into a file beside its
+ * Writes files so that a reader sees the old one or the new one, never half of one: each goes into a file beside its
  * target, and only when all are on disk are they moved over.
  */
 public final class AtomicFiles {
     private AtomicFiles() {}
 
     /**
-     * Writes all or, as far as the file system allows, none. Missing folders are made.
+     * Writes texts, all or, as far as the file system allows, none. Missing folders are made.
      *
      * @throws IOException whose message is a sentence that names the file
      */
     public static void write(Map<Path, String> texts) throws IOException {
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        texts.forEach((file, text) -> files.put(file, text.getBytes(StandardCharsets.UTF_8)));
+        writeBytes(files);
+    }
+
+    /** As {@link #write}, of files that are not all texts. */
+    public static void writeBytes(Map<Path, byte[]> files) throws IOException {
         Map<Path, Path> staged = new LinkedHashMap<>();
         Path current = Path.of("");
         try {
-            for (Map.Entry<Path, String> entry : texts.entrySet()) {
+            for (Map.Entry<Path, byte[]> entry : files.entrySet()) {
                 current = entry.getKey();
                 // A link keeps pointing where it points: the file behind it is replaced.
                 Path target = Files.exists(current) ? current.toRealPath() : current.toAbsolutePath();
@@ -51,12 +58,12 @@ public final class AtomicFiles {
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     }
 
-    private static void stage(Path target, Path part, String text) throws IOException {
+    private static void stage(Path target, Path part, byte[] content) throws IOException {
         Path folder = target.getParent();
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        Files.writeString(part, text, StandardCharsets.UTF_8);
+        Files.write(part, content);
         PosixFileAttributeView rights = Files.getFileAttributeView(part, PosixFileAttributeView.class);
         if (rights != null && Files.exists(target)) {
             rights.setPermissions(Files.getPosixFilePermissions(target));

@@ -1,9 +1,12 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.notebook;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
@@ -83,6 +86,22 @@ public final class Notebook implements Reading {
                 ArrayNode outputs = node.putArray("outputs");
                 node.put("execution_count", result.executionCount());
                 result.outputs().forEach(output -> outputs.add(OutputJson.of(output)));
+            }
+        }
+        return new Notebook(copy, textName);
+    }
+
+    /** The notebook without the cells that have any of some tags. */
+    public Notebook without(Set<String> tags) {
+        Set<String> gone = cells.stream()
+                .filter(cell -> !Collections.disjoint(cell.tags(), tags))
+                .map(NotebookCell::id)
+                .collect(Collectors.toSet());
+        ObjectNode copy = tree.deepCopy();
+        ArrayNode kept = copy.putArray("cells");
+        for (JsonNode cell : tree.path("cells")) {
+            if (!gone.contains(cell.path("id").asText())) {
+                kept.add(cell.deepCopy());
             }
         }
         return new Notebook(copy, textName);

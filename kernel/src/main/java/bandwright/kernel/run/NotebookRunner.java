@@ -17,6 +17,7 @@ import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.cell.CellState;
 import bandwright.kernel.cell.Guard;
 import bandwright.kernel.cell.java.JavaCells;
+import bandwright.kernel.cell.java.JavaNotRun;
 import bandwright.kernel.display.Displays;
 import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.notebook.CellResult;
@@ -51,6 +52,13 @@ public final class NotebookRunner {
         this.progress = progress;
         this.answered = answered;
         this.total = (int) notebook.cells().stream().filter(NotebookCell::runs).count();
+    }
+
+    /** As {@link #define}, but without cells in Java: each is told and passed over. Then nothing the notebook says is run as a program. */
+    public static NotebookRun defineWithoutJava(Notebook notebook) {
+        try (CellLanguages languages = new CellLanguages(List.of(new JavaNotRun()))) {
+            return new NotebookRunner(languages, notebook, Progress.SILENT, false, null).run();
+        }
     }
 
     /** Runs all cells and writes no files: what is exported is told, no more. */

@@ -140,8 +140,8 @@ class MeasureVerbTest {
 
         assertThat(polish.exitCode()).isEqualTo(2);
         assertThat(polish.err())
-                .isEqualTo("bandwright: there is no verb polish; the verbs are completion, install-kernel, kernel,"
-                        + " measure, run, uninstall-kernel\n");
+                .isEqualTo("bandwright: there is no verb polish; the verbs are compare, completion, handout,"
+                        + " install-kernel, kernel, mark, measure, run, uninstall-kernel\n");
         assertThat(Ran.command("a.ring").err()).contains("did you mean 'bandwright run a.ring'?");
     }
 

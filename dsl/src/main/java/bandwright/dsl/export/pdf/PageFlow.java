@@ -30,6 +30,9 @@ final class PageFlow {
     private static final double LEADING = 1.32;
     private static final double FOOT = 8;
 
+    /** How far in a list stands. */
+    private static final double INDENT = 5.5;
+
     /** Between items. */
     private static final double SPACE = 3;
 
@@ -73,10 +76,18 @@ final class PageFlow {
             } else if (item instanceof PageItem.Paragraph paragraph) {
                 lines(letters.lines(paragraph.text(), TEXT, width), TEXT, Pen.INK);
                 y -= SPACE / 2;
+            } else if (item instanceof PageItem.Caption caption) {
+                room(TEXT * LEADING + (i + 1 < items.size() ? company(items.get(i + 1)) : 0));
+                lines(letters.lines(caption.text(), TEXT, width), TEXT, Pen.INK);
+                y -= SPACE / 2;
+            } else if (item instanceof PageItem.Entry entry) {
+                entry(entry);
+            } else if (item instanceof PageItem.Code code) {
+                code(code);
             } else if (item instanceof PageItem.Grid grid) {
                 grid(grid.table());
             } else if (item instanceof PageItem.Pictures pictures) {
-                pictures(pictures.pictures());
+                pictures(pictures);
             } else if (item instanceof PageItem.Plan plan) {
                 plan(plan.drawing());
             } else if (item instanceof PageItem.CheckBar) {
@@ -126,7 +137,7 @@ final class PageFlow {
         if (next instanceof PageItem.Plan plan) {
             return height(plan.drawing());
         }
-        return next instanceof PageItem.Pictures pictures ? pictureHeight(pictures.pictures()) : COMPANY;
+        return next instanceof PageItem.Pictures pictures ? pictureHeight(pictures) : COMPANY;
     }
 
     private void heading(String text, double company) throws IOException {
@@ -151,6 +162,42 @@ final class PageFlow {
             y -= size * LEADING;
             pen.text(line, Paper.MARGIN, y + 0.3 * size, size, colour);
         }
+    }
+
+    private void entry(PageItem.Entry entry) throws IOException {
+        double left = Paper.MARGIN + INDENT * entry.depth();
+        boolean first = true;
+        for (String line : letters.lines(entry.text(), TEXT, width - INDENT * entry.depth())) {
+            room(TEXT * LEADING);
+            y -= TEXT * LEADING;
+            double base = y + 0.3 * TEXT;
+            if (first) {
+                String mark = letters.settable(entry.mark());
+                pen.text(mark, left - 1.2 - letters.width(mark, TEXT), base, TEXT, Pen.INK);
+                first = false;
+            }
+            pen.text(line, left, base, TEXT, Pen.INK);
+        }
+        y -= SPACE / 4;
+    }
+
+    /** Lines beside a rule; where two spaces or more set words apart, they stand apart on paper as well. */
+    private void code(PageItem.Code code) throws IOException {
+        double left = Paper.MARGIN + 3;
+        String number = letters.settable(code.number());
+        for (String line : code.text().lines().toList()) {
+            for (List<CodeLine.Run> row : new CodeLine(letters, CELL, width - 3).rows(line)) {
+                room(CELL * LEADING);
+                y -= CELL * LEADING;
+                pen.text(number, Paper.MARGIN - 1 - letters.width(number, CELL), y + 0.3 * CELL, CELL, Pen.FAINT);
+                number = "";
+                pen.line(Paper.MARGIN + 1, y, Paper.MARGIN + 1, y + CELL * LEADING, 0.2, Pen.FAINT);
+                for (CodeLine.Run run : row) {
+                    pen.text(run.text(), left + run.left(), y + 0.3 * CELL, CELL, Pen.INK);
+                }
+            }
+        }
+        y -= SPACE;
     }
 
     private void grid(Table table) throws IOException {
@@ -225,20 +272,25 @@ final class PageFlow {
         }
     }
 
-    private double pictureHeight(List<Picture> pictures) {
-        double each = (width - SPACE * (pictures.size() - 1)) / pictures.size();
-        return pictures.stream()
+    private double pictureWidth(PageItem.Pictures pictures) {
+        int count = pictures.pictures().size();
+        return Math.min(pictures.mostMm(), (width - SPACE * (count - 1)) / count);
+    }
+
+    private double pictureHeight(PageItem.Pictures pictures) {
+        double each = pictureWidth(pictures);
+        return pictures.pictures().stream()
                 .mapToDouble(picture -> each * picture.height() / picture.width())
                 .max()
                 .orElse(0);
     }
 
-    private void pictures(List<Picture> pictures) throws IOException {
+    private void pictures(PageItem.Pictures pictures) throws IOException {
         double height = pictureHeight(pictures);
         room(height);
-        double each = (width - SPACE * (pictures.size() - 1)) / pictures.size();
+        double each = pictureWidth(pictures);
         double left = Paper.MARGIN;
-        for (Picture picture : pictures) {
+        for (Picture picture : pictures.pictures()) {
             double high = each * picture.height() / picture.width();
             PDImageXObject image = PDImageXObject.createFromByteArray(document, picture.png(), null);
             pen.stream().drawImage(image, (float) left, (float) (y - high), (float) each, (float) high);

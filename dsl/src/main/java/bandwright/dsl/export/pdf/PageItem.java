@@ -15,13 +15,39 @@ public sealed interface PageItem {
     /** Text, broken into lines. */
     record Paragraph(String text) implements PageItem {}
 
+    /** Says what the next item is, and stays on its page. */
+    record Caption(String text) implements PageItem {}
+
+    /**
+     * An entry of a list, or a paragraph that stands further in.
+     *
+     * @param mark before it, such as a dot or a number; may be empty
+     * @param depth how far in, 1 for a list that stands in no other
+     */
+    record Entry(String mark, String text, int depth) implements PageItem {}
+
+    /**
+     * Text that keeps its lines, and as far as letters of different width allow, its columns; a longer line is broken.
+     *
+     * @param number in the margin beside its first line; may be empty
+     */
+    record Code(String number, String text) implements PageItem {}
+
     /** A table with its footnotes; its title is not printed, a heading says it. */
     record Grid(Table table) implements PageItem {}
 
-    /** Pictures side by side, as wide as fits. */
-    record Pictures(List<Picture> pictures) implements PageItem {
+    /**
+     * Pictures side by side, as wide as fits.
+     *
+     * @param mostMm the widest that each may be, mm
+     */
+    record Pictures(List<Picture> pictures, double mostMm) implements PageItem {
         public Pictures {
             pictures = List.copyOf(pictures);
+        }
+
+        public Pictures(List<Picture> pictures) {
+            this(pictures, Double.MAX_VALUE);
         }
     }
 

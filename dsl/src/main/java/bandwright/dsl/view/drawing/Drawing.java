@@ -17,4 +17,10 @@ public record Drawing(String title, String description, Bounds box, double scale
     public Drawing {
         marks = List.copyOf(marks);
     }
+
+    /** The same no larger than so many mm of paper: all of it smaller, its letters too, where it would be larger. */
+    public Drawing within(double widthMm, double heightMm) {
+        double fitting = Math.min(widthMm / box.width(), heightMm / box.height());
+        return fitting >= scale ? this : new Drawing(title, description, box, fitting, marks);
+    }
 }

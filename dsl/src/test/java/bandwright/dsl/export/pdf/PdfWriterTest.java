@@ -169,4 +169,59 @@ class PdfWriterTest {
         assertThat(columns[0]).isGreaterThanOrEqualTo(148);
         assertThat(columns[columns.length - 1]).isLessThanOrEqualTo(1952);
     }
+
+    @Test
+    void code_keeps_its_lines_and_lists_their_marks() throws IOException {
+        String text = text(pdf(
+                Paper.A4,
+                new PageItem.Entry("1.", "measure the finger", 1),
+                new PageItem.Code("7", "band shank {\n  finger   ISO 57\n  profile  dome\n}\n" + "long ".repeat(80))));
+
+        assertThat(text.lines())
+                .contains("1. measure the finger", "7 band shank {", "finger   ISO 57".replace("   ", " "), "}");
+        assertThat(text.lines().filter(line -> line.startsWith("long")).count()).isGreaterThan(1);
+    }
+
+    @Test
+    void columns_of_code_line_up() throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            Letters letters = new Letters(document);
+            CodeLine layout = new CodeLine(letters, 3, 100);
+            List<CodeLine.Run> one = layout.rows("  finger   ISO 57").get(0);
+            List<CodeLine.Run> other = layout.rows("  metal    silver-925").get(0);
+
+            assertThat(one).extracting(CodeLine.Run::text).containsExactly("finger", "ISO 57");
+            assertThat(one.get(1).left()).isEqualTo(other.get(1).left());
+            assertThat(one.get(0).left()).isPositive();
+            String early = "m".repeat(25);
+            assertThat(layout.rows(early + "   late").get(0).get(1).left()).isGreaterThan(letters.width(early, 3));
+            assertThat(layout.rows("")).hasSize(1);
+            assertThat(layout.rows("x".repeat(400)).size()).isGreaterThan(1);
+        }
+    }
+
+    @Test
+    void a_drawing_too_large_for_its_paper_shrinks_and_another_stays() {
+        Drawing drawing = new Drawing("t", "d", new Bounds(0, 0, 20, 10), 10, List.of());
+
+        assertThat(drawing.within(200, 100)).isSameAs(drawing);
+        assertThat(drawing.within(100, 100).scale()).isEqualTo(5);
+    }
+
+    @Test
+    void a_caption_stays_with_its_table() throws IOException {
+        List<PageItem> items = new ArrayList<>();
+        IntStream.range(0, 43).forEach(number -> items.add(new PageItem.Paragraph("line " + number)));
+        items.add(new PageItem.Caption("What it is"));
+        items.add(new PageItem.Grid(new Table("", List.of(Table.Column.words("a")), List.of(List.of("b")), List.of())));
+
+        byte[] file = pdf(Paper.A4, items.toArray(PageItem[]::new));
+
+        try (PDDocument document = Loader.loadPDF(file)) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            assertThat(first.getText(document)).doesNotContain("What it is").contains("line 30");
+        }
+    }
 }

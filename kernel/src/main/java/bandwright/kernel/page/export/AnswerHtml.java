@@ -67,7 +67,7 @@ final class AnswerHtml {
     }
 
     /** What is to be seen; how it looks, after the colon, is for those who do not see it. */
-    private static String caption(String words) {
+    static String caption(String words) {
         int colon = words.indexOf(':');
         return colon > 0 ? words.substring(0, colon) : words;
     }

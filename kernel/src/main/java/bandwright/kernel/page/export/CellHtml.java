@@ -16,7 +16,9 @@ final class CellHtml {
                 .append(name)
                 .append("\">\n<p class=\"step-number\">")
                 .append(wasRun ? Integer.toString(run.number()) : "not run")
-                .append("</p>\n<div class=\"step-body\">\n<pre class=\"ring-text\"><code>")
+                .append("</p>\n<div class=\"step-body\">\n")
+                .append(tagged(run))
+                .append("<pre class=\"ring-text\"><code>")
                 .append(CodeMarkup.mark(run.cell().source().stripTrailing()))
                 .append("</code></pre>\n");
         run.diagnostics()
@@ -31,5 +33,12 @@ final class CellHtml {
             html.append(AnswerHtml.of(answer, "cell-" + run.number() + "-" + count + "-"));
         }
         return html.append("</div>\n</section>\n").toString();
+    }
+
+    /** For whom the cell is, where that is not everyone. */
+    private static String tagged(CellRun run) {
+        return CellTags.words(run.cell())
+                .map(words -> "<p class=\"for-whom\">" + words + "</p>\n")
+                .orElse("");
     }
 }

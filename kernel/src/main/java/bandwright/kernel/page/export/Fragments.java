@@ -28,7 +28,7 @@ public final class Fragments {
 
     /** The style that they are made for. */
     public static String style() {
-        return PageWriter.STYLE + TurntableScript.style();
+        return PageFrame.STYLE + TurntableScript.style();
     }
 
     /** A text of the library of models or of ours, by the name under which modules import it; the page serves no other. */

@@ -69,7 +69,7 @@ record MarkdownPart(String html, String title, List<Heading> headings) {
         return new MarkdownPart(renderer.render(document), title, collector.headings);
     }
 
-    private static String words(Node node) {
+    static String words(Node node) {
         StringBuilder words = new StringBuilder();
         node.accept(new AbstractVisitor() {
             @Override

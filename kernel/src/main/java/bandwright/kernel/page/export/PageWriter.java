@@ -1,10 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.page.export;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,9 +15,6 @@ import bandwright.kernel.run.NotebookRun;
  * shown.
  */
 public final class PageWriter {
-    static final String STYLE = style();
-    private static final String POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
-
     private final List<Heading> headings = new ArrayList<>();
     private final StringBuilder body = new StringBuilder();
     private String title = "";
@@ -36,7 +29,7 @@ public final class PageWriter {
     public static String write(NotebookRun run, String name) {
         PageWriter writer = new PageWriter();
         writer.cells(run.cells());
-        return Html.legal(writer.document(run, name));
+        return writer.document(run, name);
     }
 
     private void cells(List<CellRun> cells) {
@@ -65,24 +58,17 @@ public final class PageWriter {
         boolean turns = turns(run);
         String designTitle = run.report().title();
         String fallback = designTitle == null ? name : designTitle;
-        String shown = Html.escape(title.isEmpty() ? fallback : title);
+        String shown = title.isEmpty() ? fallback : title;
         String numbers = NumbersHtml.of(run.report());
         if (!numbers.isEmpty()) {
             headings.add(new Heading(2, "numbers", "The ring in numbers"));
         }
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\" />\n"
-                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY
-                + (turns ? "; script-src " + TurntableScript.SOURCE : "") + "\" />\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n"
-                + "<meta name=\"color-scheme\" content=\"light dark\" />\n"
-                + "<title>" + shown + "</title>\n<style>\n" + STYLE + (turns ? TurntableScript.style() : "")
-                + "</style>\n</head>\n<body>\n"
-                + "<a class=\"skip\" href=\"#sheet\">Skip to the sheet</a>\n"
-                + "<header>\n<h1>" + shown + "</h1>\n<div class=\"rule\" aria-hidden=\"true\"></div>\n</header>\n"
-                + contents() + "<main id=\"sheet\" tabindex=\"-1\">\n" + body + numbers + "</main>\n"
-                + "<footer>\n<p>Written by Bandwright from the text above; the same text gives the same page.</p>\n"
-                + "</footer>\n" + (turns ? "<script>" + TurntableScript.TEXT + "</script>\n" : "")
-                + "</body>\n</html>\n";
+        return PageFrame.of(
+                shown,
+                contents(),
+                body + numbers,
+                "Written by Bandwright from the text above; the same text gives the same page.",
+                turns);
     }
 
     /** Headings of the second and third level; a single one needs no list. */
@@ -98,16 +84,5 @@ public final class PageWriter {
             }
         }
         return count < 2 ? "" : "<nav aria-label=\"Contents\">\n<ol>\n" + list + "</ol>\n</nav>\n";
-    }
-
-    private static String style() {
-        try (InputStream stream = PageWriter.class.getResourceAsStream("sheet.css")) {
-            if (stream == null) {
-                throw new IllegalStateException("sheet.css is missing");
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
     }
 }
