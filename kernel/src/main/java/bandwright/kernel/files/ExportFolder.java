@@ -173,7 +173,7 @@ public final class ExportFolder {
             why = "its folder, or the file that is there, may not be written to";
         } else if (failure instanceof NoSuchFileException) {
             why = "its folder takes no files";
-        } else if (said.contains("No space") || said.contains("quota")) {
+        } else if (said.contains("No space") || said.contains("quota") || said.contains("disk space")) {
             why = "there is no room left on the disk";
         } else if (said.contains("Read-only")) {
             why = "the disk may only be read";
