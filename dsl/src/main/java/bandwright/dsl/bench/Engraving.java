@@ -7,6 +7,7 @@ import java.util.List;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -48,6 +49,11 @@ public final class Engraving {
     }
 
     private void band(Band band) {
+        if (isOpen(band)) {
+            rows.add(List.of(
+                    band.name(), "not worked out: a channel, a groove or a joint may open the inside", "", "", ""));
+            return;
+        }
         double least = Double.NEGATIVE_INFINITY;
         double most = Double.POSITIVE_INFINITY;
         for (Band.Station station : band.stations()) {
@@ -82,6 +88,18 @@ public final class Engraving {
             row(band, "beside the holes, to the fingertip", round, most - holesTo);
             row(band, "beside the holes, to the hand", round, holesFrom - least);
         }
+    }
+
+    /** Whether more than holes may break the inner wall. */
+    private boolean isOpen(Band band) {
+        boolean slotted = ring.design().seats().stream()
+                .anyMatch(seats -> seats.channel().isPresent()
+                        && ring.design().stoneRows().stream()
+                                .anyMatch(row -> row.name().equals(seats.row()) && isOn(row, band)));
+        boolean inside = ring.design().grooves().stream().anyMatch(Groove::inside);
+        boolean parted =
+                ring.sections().stream().noneMatch(section -> section.name().equals(band.name()));
+        return slotted || inside || parted;
     }
 
     private boolean isOn(StoneRow row, Band band) {

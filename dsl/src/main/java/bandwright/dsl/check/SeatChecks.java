@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 import bandwright.dsl.construct.PartSection;
+import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.material.StoneAngles;
@@ -55,6 +56,11 @@ final class SeatChecks implements Check {
                 skins(look, seats, findings);
             }
         }
+        for (Seats seats : look.ring().design().seats()) {
+            if (seats.atBench() && seats.channel().isEmpty() && seats.holeMm() > 0) {
+                skins(look, seats, findings);
+            }
+        }
         return findings;
     }
 
@@ -77,18 +83,21 @@ final class SeatChecks implements Check {
                 .held(measured, rule.value(), rule.text(), margin);
     }
 
+    /** Metal between and beside the bores: as cast a skin, cut at the bench a web that must not be cut through. */
     private static void skins(Look look, Seats seats, List<Finding> findings) {
-        StoneLayout layout = look.pattern().layout(seats.row());
+        String check = seats.atBench() ? "bore-web" : "bore-skin";
+        Ring ring = seats.atBench() ? look.ring() : look.pattern();
+        StoneLayout layout = ring.layout(seats.row());
         StoneRow row = layout.row();
-        double inner = StoneChecks.inner(look.pattern(), row);
+        double inner = StoneChecks.inner(ring, row);
         layout.gapMm()
-                .ifPresent(gap -> findings.add(look.on("bore-skin", row.name())
+                .ifPresent(gap -> findings.add(look.on(check, row.name())
                         .telling("between")
                         .at(StoneChecks.nearest(layout).place(inner))
                         .measured(gap - 2 * seats.clearanceMm())));
-        PartSection part = look.pattern().section(row.part());
+        PartSection part = ring.section(row.part());
         if (!part.isTurned()) {
-            findings.add(Look.open("bore-skin", "beside the bores, the part changes on its way round", row.name()));
+            findings.add(Look.open(check, "beside the bores, the part changes on its way round", row.name()));
             return;
         }
         double bore = row.widthMm() / 2 + seats.clearanceMm();
@@ -113,7 +122,7 @@ final class SeatChecks implements Check {
             }
         }
         if (Double.isFinite(least)) {
-            findings.add(look.on("bore-skin", row.name())
+            findings.add(look.on(check, row.name())
                     .telling("beside")
                     .at(RingPlace.of(at, inner))
                     .measured(least));

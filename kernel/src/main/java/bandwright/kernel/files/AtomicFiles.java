@@ -7,13 +7,15 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.UUID;
 
 /**
  * Writes files so that a reader sees the old one or the new one, never half of one: each goes into a file beside its
- * target, and only when all are on disk are they moved over.
+ * target, and only when all are written are they moved over.
  */
 public final class AtomicFiles {
     private AtomicFiles() {}
@@ -54,8 +56,7 @@ public final class AtomicFiles {
     }
 
     private static Path beside(Path target) {
-        return target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        return target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
     }
 
     private static void stage(Path target, Path part, byte[] content) throws IOException {
@@ -63,7 +64,8 @@ public final class AtomicFiles {
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        Files.write(part, content);
+        // New, by a name that nobody can have guessed: a link laid there would lead elsewhere.
+        Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         PosixFileAttributeView rights = Files.getFileAttributeView(part, PosixFileAttributeView.class);
         if (rights != null && Files.exists(target)) {
             rights.setPermissions(Files.getPosixFilePermissions(target));

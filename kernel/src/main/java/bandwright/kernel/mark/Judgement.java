@@ -11,6 +11,12 @@ import bandwright.dsl.Answer;
  * @param says what was measured and by how much it passed or failed, or why it could not be worked out
  */
 public record Judgement(String condition, boolean passed, String says) {
+    public Judgement {
+        // Both can hold what somebody else has written.
+        condition = Works.printable(condition);
+        says = Works.printable(says);
+    }
+
     static Judgement of(Answer.Requirement requirement) {
         StringJoiner says = new StringJoiner(", ");
         if (requirement.measured() != null) {

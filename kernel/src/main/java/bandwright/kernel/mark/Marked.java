@@ -25,7 +25,10 @@ public record Marked(
     public Marked {
         key = List.copyOf(key);
         own = List.copyOf(own);
-        troubles = List.copyOf(troubles);
+        // All of it can come from a work.
+        failure = Works.printable(failure);
+        title = Works.printable(title);
+        troubles = troubles.stream().map(Works::printable).toList();
     }
 
     /** A work without marks. */

@@ -19,6 +19,8 @@ public final class Works {
     /** What could draw on a screen or turn a line round. */
     private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cc}\\u2028-\\u202E\\u2066-\\u2069]");
 
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\u2028-\\u202E\\u2066-\\u2069&&[^\n\t]]");
+
     private Works() {}
 
     /**
@@ -73,6 +75,11 @@ public final class Works {
     private static boolean isNotebook(Path file) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         return name.endsWith(".ipynb") || name.endsWith(".ring");
+    }
+
+    /** A text of somebody else without what could draw on a screen; lines stay lines. */
+    static String printable(String text) {
+        return UNSEEN.matcher(text).replaceAll("\uFFFD");
     }
 
     private static String printable(Path relative) {

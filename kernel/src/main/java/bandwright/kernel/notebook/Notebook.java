@@ -1,9 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.notebook;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -94,7 +94,9 @@ public final class Notebook implements Reading {
     /** The notebook without the cells that have any of some tags. */
     public Notebook without(Set<String> tags) {
         Set<String> gone = cells.stream()
-                .filter(cell -> !Collections.disjoint(cell.tags(), tags))
+                .filter(cell -> cell.tags().stream()
+                        .map(tag -> tag.strip().toLowerCase(Locale.ROOT))
+                        .anyMatch(tags::contains))
                 .map(NotebookCell::id)
                 .collect(Collectors.toSet());
         ObjectNode copy = tree.deepCopy();

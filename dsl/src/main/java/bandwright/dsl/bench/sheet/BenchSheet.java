@@ -21,6 +21,7 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.export.pdf.PageItem;
 import bandwright.dsl.export.pdf.PaperDocument;
+import bandwright.dsl.material.MaterialSource;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
@@ -169,30 +170,32 @@ public final class BenchSheet {
         return new Table("", List.of(Table.Column.words("ring"), Table.Column.words("")), rows, List.of());
     }
 
+    /** A row a metal: a ring has few parts, and a customer asks for many metals. */
     private Table otherMetals() {
         List<Table.Column> columns = new ArrayList<>();
-        columns.add(Table.Column.words("part"));
-        wishes.metals().forEach(metal -> columns.add(Table.Column.numbers(metal.name(), "g")));
+        columns.add(Table.Column.words("metal"));
+        columns.add(Table.Column.numbers("density", "g/cm^3"));
+        ring.bodies().forEach(body -> columns.add(Table.Column.numbers(body.name(), "g")));
+        columns.add(Table.Column.numbers("ring", "g"));
         List<List<String>> rows = new ArrayList<>();
-        double whole = 0;
-        for (Body body : ring.bodies()) {
-            rows.add(weights(body.name(), body.volumeMm3()));
-            whole += body.volumeMm3();
-        }
-        rows.add(weights("ring", whole));
         Set<String> sources = new LinkedHashSet<>();
-        wishes.metals()
-                .forEach(metal -> sources.add(
-                        metal.name() + ": " + QuantityFormat.number(metal.densityGPerCm3(), 3) + " g/cm^3"));
+        for (Metal metal : wishes.metals()) {
+            List<String> row = new ArrayList<>(List.of(metal.name(), number(metal.densityGPerCm3())));
+            double whole = 0;
+            for (Body body : ring.bodies()) {
+                row.add(number(body.volumeMm3() * metal.densityGPerCm3() / 1000));
+                whole += body.volumeMm3();
+            }
+            row.add(number(whole * metal.densityGPerCm3() / 1000));
+            rows.add(row);
+            sources.add(metal.name() + ": density from "
+                    + metal.sources().stream().map(MaterialSource::text).collect(Collectors.joining(" | ")));
+        }
         return new Table("Were it all of one metal", columns, rows, List.copyOf(sources));
     }
 
-    private List<String> weights(String name, double mm3) {
-        List<String> row = new ArrayList<>(List.of(name));
-        for (Metal metal : wishes.metals()) {
-            row.add(QuantityFormat.number(mm3 * metal.densityGPerCm3() / 1000, 3));
-        }
-        return row;
+    private static String number(double value) {
+        return QuantityFormat.number(value, 3);
     }
 
     /** The order list, with what is bought beyond the stones that are set. */

@@ -24,9 +24,11 @@ final class Columns {
         double[] natural = new double[count];
         double[] least = new double[count];
         for (int i = 0; i < count; i++) {
-            widen(natural, least, i, table.columns().get(i).heading(), letters, size);
+            widen(natural, least, i, table.columns().get(i).heading(), false, letters, size);
+            // A figure that is broken reads as two.
+            boolean figures = table.columns().get(i).alignment() == Table.Alignment.RIGHT;
             for (List<String> row : table.rows()) {
-                widen(natural, least, i, row.get(i), letters, size);
+                widen(natural, least, i, row.get(i), figures, letters, size);
             }
         }
         double room = width - GAP * (count - 1);
@@ -45,10 +47,11 @@ final class Columns {
         return widths;
     }
 
-    private static void widen(double[] natural, double[] least, int column, String text, Letters letters, double size) {
+    private static void widen(
+            double[] natural, double[] least, int column, String text, boolean whole, Letters letters, double size) {
         natural[column] = Math.max(natural[column], letters.width(letters.settable(text), size) + 0.01);
-        boolean whole = text.codePointCount(0, text.length()) <= UNBROKEN;
-        double narrow = whole ? letters.width(letters.settable(text), size) : letters.longestWord(text, size);
+        boolean kept = whole || text.codePointCount(0, text.length()) <= UNBROKEN;
+        double narrow = kept ? letters.width(letters.settable(text), size) : letters.longestWord(text, size);
         least[column] = Math.max(least[column], Math.min(narrow + 0.01, LONG_WORD));
     }
 

@@ -141,12 +141,17 @@ final class PageFlow {
     }
 
     private void heading(String text, double company) throws IOException {
-        room(2 * HEADING * LEADING + company);
-        y -= SPACE + HEADING * LEADING;
-        pen.heavy(letters.settable(text), Paper.MARGIN, y + 0.3 * HEADING, HEADING);
+        List<String> lines = letters.lines(text, HEADING, width);
+        room((1 + lines.size()) * HEADING * LEADING + company);
+        y -= SPACE;
+        double top = y;
+        for (String line : lines) {
+            y -= HEADING * LEADING;
+            pen.heavy(line, Paper.MARGIN, y + 0.3 * HEADING, HEADING);
+        }
         PDPageXYZDestination place = new PDPageXYZDestination();
         place.setPage(pages.get(pages.size() - 1));
-        place.setTop((int) ((y + HEADING * LEADING) * POINTS_PER_MM));
+        place.setTop((int) (top * POINTS_PER_MM));
         PDOutlineItem entry = new PDOutlineItem();
         entry.setTitle(text);
         entry.setDestination(place);

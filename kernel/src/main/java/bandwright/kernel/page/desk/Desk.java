@@ -92,7 +92,7 @@ public final class Desk implements AutoCloseable {
             OpenNotebook notebook = opened(asked.path("name").asText());
             if (path.equals("change") || path.equals("try")) {
                 // What a cell works at is of the design as it was: it is asked again.
-                notebook.stop();
+                notebook.stopAnswering();
             }
             synchronized (notebook.lock()) {
                 return work.of(notebook, asked);
@@ -138,7 +138,7 @@ public final class Desk implements AutoCloseable {
         if (notebook != null) {
             notebook.stop();
             synchronized (notebook.lock()) {
-                notebook.save();
+                notebook.putAway();
                 notebook.close();
             }
         }
@@ -185,28 +185,32 @@ public final class Desk implements AutoCloseable {
     private ObjectNode change(OpenNotebook notebook, JsonNode asked) throws DeskFault {
         ArrayNode others = JsonNodeFactory.instance.arrayNode();
         String made = null;
-        for (JsonNode change : asked.path("changes")) {
-            String id = change.path("id").asText();
-            switch (change.path("do").asText()) {
-                case "type" -> {
-                    String other = notebook.type(
-                            id,
-                            change.path("base").asInt(),
-                            change.path("source").asText());
-                    if (other != null) {
-                        others.add(other);
+        try {
+            for (JsonNode change : asked.path("changes")) {
+                String id = change.path("id").asText();
+                switch (change.path("do").asText()) {
+                    case "type" -> {
+                        String other = notebook.type(
+                                id,
+                                change.path("base").asInt(),
+                                change.path("source").asText());
+                        if (other != null) {
+                            others.add(other);
+                        }
                     }
+                    case "insert" ->
+                        made = notebook.insert(
+                                kind(change), change.path("source").asText(), optional(change.path("after")));
+                    case "remove" -> notebook.remove(id);
+                    case "move" -> notebook.move(id, change.path("by").asInt());
+                    case "turn" -> notebook.turnInto(id, kind(change));
+                    default -> throw new DeskFault("there is no such change");
                 }
-                case "insert" ->
-                    made = notebook.insert(
-                            kind(change), change.path("source").asText(), optional(change.path("after")));
-                case "remove" -> notebook.remove(id);
-                case "move" -> notebook.move(id, change.path("by").asInt());
-                case "turn" -> notebook.turnInto(id, kind(change));
-                default -> throw new DeskFault("there is no such change");
             }
+        } finally {
+            // What was done before a fault is done.
+            notebook.changed();
         }
-        notebook.changed();
         ObjectNode state = DeskJson.state(notebook);
         state.set("conflicts", others);
         if (made != null) {
@@ -239,6 +243,9 @@ public final class Desk implements AutoCloseable {
 
     private static ObjectNode answer(OpenNotebook notebook, JsonNode asked) throws DeskFault {
         String id = asked.path("id").asText();
+        if (notebook.design().acts(id) && !asked.path("person").asBoolean()) {
+            throw new DeskFault("this cell writes files or is a program: it runs when you say so");
+        }
         int number = 1;
         for (NotebookCell cell : notebook.cells()) {
             if (cell.id().equals(id)) {

@@ -72,7 +72,9 @@ final class DeskJson {
                 .put("source", cell.source())
                 .put("revision", notebook.revision(cell.id()));
         if (cell.kind() == CellKind.CODE) {
-            node.put("asks", design.asks(cell.id())).put("stale", design.isStale(cell.id()));
+            node.put("asks", design.asks(cell.id()))
+                    .put("acts", design.acts(cell.id()))
+                    .put("stale", design.isStale(cell.id()));
             told(node.putArray("told"), design.told(cell.id()));
         } else if (cell.kind() == CellKind.MARKDOWN) {
             node.put("html", Fragments.markdown(cell, number));

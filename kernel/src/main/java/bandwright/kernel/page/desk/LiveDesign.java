@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import org.jspecify.annotations.Nullable;
 
@@ -30,10 +31,13 @@ import bandwright.kernel.notebook.NotebookCell;
  * <p>For one thread at a time.
  */
 final class LiveDesign {
+    private static final Pattern WRITES = Pattern.compile("^\\s*(?:export|sheet)\\b", Pattern.MULTILINE);
+
     private final CellLanguages languages;
     private final Map<String, SourceText> texts = new LinkedHashMap<>();
     private final Map<String, List<Diagnostic>> told = new LinkedHashMap<>();
     private final Map<String, String> shown = new LinkedHashMap<>();
+    private List<String> order = List.of();
     private Workbench workbench = Workbench.empty();
 
     LiveDesign(CellLanguages languages) {
@@ -67,8 +71,17 @@ final class LiveDesign {
                 changed.add(id);
             }
         });
-        // In the order of the page, so that of two that define one name, opened together, the later one counts.
         now.keySet().stream().filter(changed::contains).forEach(this::define);
+        List<String> placed = List.copyOf(now.keySet());
+        boolean twice = told.values().stream()
+                .flatMap(List::stream)
+                .anyMatch(diagnostic -> diagnostic.code().equals("redefined"));
+        if (twice && !(changed.isEmpty() && placed.equals(order))) {
+            // A name is defined twice: the later one on the page counts, as in a run from the top, whichever was typed
+            // last.
+            placed.forEach(this::define);
+        }
+        order = placed;
         return changed;
     }
 
@@ -111,6 +124,16 @@ final class LiveDesign {
         }
         Optional<String> print = workbench.fingerprintOf(text);
         return print.isPresent() && !print.get().equals(shown.get(id));
+    }
+
+    /** Whether a cell does more than show: a program, or one that writes files. Such a cell runs when a person says so. */
+    boolean acts(String id) {
+        SourceText text = text(id);
+        return isJava(text) || WRITES.matcher(text.text()).find();
+    }
+
+    boolean isProgram(String id) {
+        return isJava(text(id));
     }
 
     /** Whether a cell asks anything. */

@@ -102,6 +102,33 @@ final class NotebookFolder {
         }
     }
 
+    /** What is on the disk now. */
+    String text(String name) throws DeskFault {
+        try {
+            return Files.readString(place(name));
+        } catch (IOException failure) {
+            throw new DeskFault(name + " cannot be read");
+        }
+    }
+
+    /** Whether the file is still as it was. */
+    boolean holds(String name, String text) throws DeskFault {
+        return exists(name) && text(name).equals(text);
+    }
+
+    /** Writes a text beside a file whose name is taken by something else; tells where. */
+    String keepOther(String name, String text) throws DeskFault {
+        int end = name.lastIndexOf('.');
+        int number = 1;
+        String other;
+        do {
+            other = name.substring(0, end) + "-other-" + number + name.substring(end);
+            number++;
+        } while (exists(other));
+        create(other, text);
+        return other;
+    }
+
     void create(String name, String text) throws DeskFault {
         if (exists(name)) {
             throw new DeskFault(name + " is there already");

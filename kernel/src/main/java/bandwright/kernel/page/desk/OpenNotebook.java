@@ -43,15 +43,21 @@ final class OpenNotebook implements AutoCloseable {
     private final Object lock = new Object();
     private final boolean recovered;
     private Notebook kept;
+    private String disk;
     private int fresh;
     private int count;
-    private volatile @Nullable Thread working;
+    private final Object turn = new Object();
+    private @Nullable Thread working;
+    private boolean program;
+    private boolean dirty;
 
     OpenNotebook(String name, NotebookFolder folder) throws DeskFault {
         this.name = name;
         this.folder = folder;
+        disk = folder.text(name);
         Notebook saved = folder.read(name);
         Notebook draft = folder.draft(name).orElse(null);
+        dirty = draft != null;
         recovered = draft != null && !draft.json().equals(saved.json());
         kept = draft == null ? saved : saved.withCells(draft.cells());
         cells = new ArrayList<>(kept.cells());
@@ -115,6 +121,11 @@ final class OpenNotebook implements AutoCloseable {
         if (cell.source().equals(source)) {
             return null;
         }
+        if (base != revision(id) && isOneText()) {
+            // One text has no room for another: it gets a file of its own.
+            throw new DeskFault(
+                    "another page has changed this text; yours is kept in " + folder.keepOther(name, source));
+        }
         if (base != revision(id)) {
             NotebookCell other =
                     new NotebookCell(freshId(), CellKind.RAW, "# " + OTHER + "\n" + source, Set.of(), Map.of());
@@ -168,26 +179,26 @@ final class OpenNotebook implements AutoCloseable {
 
     /** After changes: the design follows, and what was typed is safe. */
     void changed() throws DeskFault {
-        design.follow(cells);
+        dirty = true;
         folder.keep(name, kept.withCells(cells));
+        design.follow(cells);
     }
 
     /** Runs a cell; its exports go into the folder. */
     Ran answer(String id) throws DeskFault {
         place(id);
         OutputsOfCell shown = new OutputsOfCell();
-        working = Thread.currentThread();
+        begin(id);
         try {
             Outcome outcome = design.answer(id, shown.console((done, of) -> {}), new ExportFolder(folder.path()));
             count++;
+            dirty = true;
             List<Output> outputs = new ArrayList<>(shown.outputs());
             outputs.addAll(Displays.outputs(outcome.diagnostics(), outcome.answers()));
             results.put(id, new CellResult(count, outputs));
             return new Ran(outcome, shown);
         } finally {
-            working = null;
-            // Whoever wanted it to stop wanted this cell to, and not what the thread does next.
-            Thread.interrupted();
+            end();
         }
     }
 
@@ -203,16 +214,53 @@ final class OpenNotebook implements AutoCloseable {
     /** What came of a cell, and what it had shown before its end. */
     record Ran(Outcome outcome, OutputsOfCell shown) {}
 
-    /** Ends the cell that runs, if one does. From any thread. */
-    void stop() {
-        Thread present = working;
-        if (present != null) {
-            languages.interrupted();
-            present.interrupt();
+    private void begin(String id) {
+        synchronized (turn) {
+            working = Thread.currentThread();
+            program = design.isProgram(id);
         }
     }
 
-    /** Writes the file, with what still holds of what was shown. */
+    private void end() {
+        synchronized (turn) {
+            working = null;
+            // Whoever wanted it to stop wanted this cell to, and not what the thread does next.
+            Thread.interrupted();
+        }
+    }
+
+    /** Ends the cell that runs, if one does. From any thread. */
+    void stop() {
+        stop(true);
+    }
+
+    /** Ends what is being answered of the design as it was; a program that a person has started goes on. */
+    void stopAnswering() {
+        stop(false);
+    }
+
+    private void stop(boolean programs) {
+        synchronized (turn) {
+            Thread present = working;
+            if (present != null && (programs || !program)) {
+                languages.interrupted();
+                present.interrupt();
+            }
+        }
+    }
+
+    /** As {@link #save}, if anything was changed here or run here. */
+    void putAway() throws DeskFault {
+        if (dirty) {
+            save();
+        }
+    }
+
+    /**
+     * Writes the file, with what still holds of what was shown.
+     *
+     * @throws DeskFault if the file is not as it was read or written here last; then this page's stands beside it
+     */
     void save() throws DeskFault {
         Map<String, CellResult> holding = new LinkedHashMap<>();
         results.forEach((id, result) -> {
@@ -221,8 +269,15 @@ final class OpenNotebook implements AutoCloseable {
             }
         });
         Notebook now = kept.withCells(cells).withResults(holding);
+        if (!folder.holds(name, disk)) {
+            String beside =
+                    folder.keepOther(name, isOneText() ? now.cells().get(0).source() : now.json());
+            throw new DeskFault(name + " was changed by another program; what this page has is in " + beside);
+        }
         folder.save(name, now);
+        disk = folder.text(name);
         kept = now;
+        dirty = false;
     }
 
     @Override

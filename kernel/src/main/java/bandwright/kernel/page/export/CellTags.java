@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.page.export;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,9 +19,15 @@ public final class CellTags {
 
     /** How a reader is told; nothing for a cell that is for everyone. */
     static Optional<String> words(NotebookCell cell) {
-        if (cell.tags().contains(TEACHER)) {
+        if (has(cell, TEACHER)) {
             return Optional.of("For the teacher");
         }
-        return cell.tags().contains(SOLUTION) ? Optional.of("Solution") : Optional.empty();
+        return has(cell, SOLUTION) ? Optional.of("Solution") : Optional.empty();
+    }
+
+    /** In large or small letters: who tags by hand means the same. */
+    private static boolean has(NotebookCell cell, String tag) {
+        return cell.tags().stream()
+                .anyMatch(each -> each.strip().toLowerCase(Locale.ROOT).equals(tag));
     }
 }

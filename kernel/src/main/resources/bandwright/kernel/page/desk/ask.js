@@ -15,7 +15,7 @@ async function ask(what, asked) {
             body: JSON.stringify({ ...asked, page }),
         });
     } catch (fault) {
-        const gone = new Error('The program does not answer. What you typed is kept in this browser; start the program again and load this page.');
+        const gone = new Error('The program does not answer. Keep this page open: it goes on trying, and what you typed stays here.');
         gone.lost = true;
         throw gone;
     }

@@ -35,6 +35,9 @@ class Cells {
                 cell.view.destroy();
                 cell.box.remove();
                 this.cells.delete(id);
+                if (this.typed.delete(id)) {
+                    this.say(`A cell was taken away by another page; what you typed last in it: ${cell.source}`);
+                }
             }
         });
         let number = 0;
@@ -111,7 +114,10 @@ class Cells {
     }
 
     tell(cell, told, number) {
-        cell.revision = told.revision;
+        if (!this.typed.has(cell.id)) {
+            // While something typed is not with the desk, the desk must know what it was typed upon.
+            cell.revision = told.revision;
+        }
         if (!this.typed.has(cell.id) && cell.source !== told.source) {
             cell.source = told.source;
             put(cell.view, told.source);
@@ -121,6 +127,7 @@ class Cells {
         cell.bar.setAttribute('aria-label', `${name}: what to do with it`);
         cell.number.textContent = told.kind === 'code' ? String(number) : '';
         cell.asks = told.asks;
+        cell.acts = told.acts;
         cell.stale = told.stale;
         if (told.kind === 'markdown') {
             cell.out.innerHTML = told.html;
@@ -192,8 +199,11 @@ class Cells {
             waiting = [];
         }
         waiting.filter(({ id, source }) => this.cells.has(id) && this.cells.get(id).source !== source).forEach(({ id, source }) => {
-            put(this.cells.get(id).view, source);
-            this.type(this.cells.get(id), source);
+            // Nobody knows what it was typed upon: where the text is another now, both stay.
+            const cell = this.cells.get(id);
+            put(cell.view, source);
+            cell.revision = -1;
+            this.type(cell, source);
         });
     }
 
@@ -210,6 +220,8 @@ class Cells {
             sent.forEach((source, id) => {
                 if (this.typed.get(id) === source) {
                     this.typed.delete(id);
+                } else if (this.cells.has(id)) {
+                    this.cells.get(id).revision = state.cells.find((one) => one.id === id)?.revision ?? 0;
                 }
             });
             this.remember();
@@ -221,7 +233,14 @@ class Cells {
         } catch (fault) {
             this.say(fault.message);
             window.clearTimeout(this.pause);
-            this.pause = fault.lost ? window.setTimeout(() => this.send(), 2000) : 0;
+            if (fault.lost) {
+                this.pause = window.setTimeout(() => this.send(), 2000);
+            } else {
+                // Told, and not to be had: the desk's text is shown again, what was typed stays in the browser's undo.
+                sent.forEach((source, id) => this.typed.delete(id));
+                this.remember();
+                this.show(await ask('open', { name: this.name }));
+            }
         } finally {
             this.sending = false;
             if (this.again) {
@@ -239,7 +258,7 @@ class Cells {
             if (turn !== this.turn) {
                 return;
             }
-            if (cell && cell.kind === 'code' && cell.asks && cell.stale && !cell.bad && !this.isJava(cell)) {
+            if (cell && cell.kind === 'code' && cell.asks && cell.stale && !cell.bad && !cell.acts) {
                 await this.answer(cell, turn);
             }
         }
@@ -254,7 +273,7 @@ class Cells {
         cell.working = true;
         this.mark_state(cell);
         try {
-            const ran = await ask('answer', { name: this.name, id: cell.id });
+            const ran = await ask('answer', { name: this.name, id: cell.id, person: turn === undefined });
             if (turn !== undefined && turn !== this.turn) {
                 return;
             }
