@@ -24,7 +24,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** Whatever becomes of a text, reading it ends well. */
 class MutationTest {
-    private static final int MUTATIONS = 200_000;
+    private static final int MUTATIONS = System.getenv("BANDWRIGHT_LONG_TESTS") == null ? 50_000 : 500_000;
     private static final Pattern WORD = Pattern.compile("[\\p{L}0-9-]+|\\s+|.", Pattern.DOTALL);
     private static final Pattern CHARACTER = Pattern.compile("(?s:.)");
 

@@ -224,7 +224,7 @@ class DeskTest {
         String id = state.path("cells").get(0).path("id").asText();
         type("it.ring", id, 0, state.path("cells").get(0).path("source").asText() + "\n");
         assertThat(file).doesNotExist();
-        ask("answer", "{'name':'it.ring','id':'" + id + "'}");
+        ask("answer", "{'name':'it.ring','id':'" + id + "','person':true}");
         assertThat(file).exists();
     }
 
@@ -248,5 +248,86 @@ class DeskTest {
         assertThat(reply("open", "{").status()).isEqualTo(400);
         assertThat(reply("open", "").status()).isIn(400, 409);
         assertThat(reply("change", "[1]").status()).isEqualTo(409);
+    }
+
+    @Test
+    void files_are_written_when_a_person_says_so() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING + "export \"marks.csv\" { weights  replace }\n");
+        Files.writeString(folder.resolve("marks.csv"), "precious");
+        JsonNode state = ask("open", "{'name':'it.ring'}");
+        String id = state.path("cells").get(0).path("id").asText();
+        assertThat(state.path("cells").get(0).path("acts").asBoolean()).isTrue();
+        assertThat(fault("answer", "{'name':'it.ring','id':'" + id + "'}")).contains("when you say so");
+        assertThat(folder.resolve("marks.csv")).hasContent("precious");
+        ask("answer", "{'name':'it.ring','id':'" + id + "','person':true}");
+        assertThat(Files.readString(folder.resolve("marks.csv"))).startsWith("part,");
+    }
+
+    @Test
+    void a_notebook_that_was_only_looked_at_is_left_alone_and_a_changed_one_is_not_written_over() throws IOException {
+        Files.writeString(folder.resolve("seen.ring"), RING);
+        Files.writeString(folder.resolve("typed.ring"), RING);
+        ask("open", "{'name':'seen.ring'}");
+        String id = ask("open", "{'name':'typed.ring'}")
+                .path("cells")
+                .get(0)
+                .path("id")
+                .asText();
+        type("typed.ring", id, 0, RING + "# mine\n");
+        Files.writeString(folder.resolve("seen.ring"), "# theirs\n");
+        Files.writeString(folder.resolve("typed.ring"), "# theirs\n");
+        desk.close();
+        assertThat(folder.resolve("seen.ring")).hasContent("# theirs\n");
+        assertThat(folder.resolve("typed.ring")).hasContent("# theirs\n");
+        assertThat(Files.readString(folder.resolve("typed-other-1.ring"))).endsWith("# mine\n");
+    }
+
+    @Test
+    void a_text_that_two_pages_changed_is_kept_in_a_file_of_its_own() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        String id = ask("open", "{'name':'it.ring'}")
+                .path("cells")
+                .get(0)
+                .path("id")
+                .asText();
+        type("it.ring", id, 0, RING + "# one\n");
+        String change = JSON.writeValueAsString(RING + "# other\n");
+        assertThat(fault(
+                        "change",
+                        "{'name':'it.ring','changes':[{'do':'type','id':'" + id + "','base':0,'source':" + change
+                                + "}]}"))
+                .contains("it-other-1.ring");
+        assertThat(Files.readString(folder.resolve("it-other-1.ring"))).endsWith("# other\n");
+    }
+
+    @Test
+    void of_two_cells_that_define_a_name_the_later_one_counts_whichever_was_typed_last() throws IOException {
+        ask("new", "{'name':'it.ipynb','start':'nothing'}");
+        String first = ask("open", "{'name':'it.ipynb'}")
+                .path("cells")
+                .get(0)
+                .path("id")
+                .asText();
+        String second = ask(
+                        "change",
+                        "{'name':'it.ipynb','changes':[{'do':'insert','after':'" + first
+                                + "','kind':'code','source':'a = 2 mm'}]}")
+                .path("made")
+                .asText();
+        ask(
+                "change",
+                "{'name':'it.ipynb','changes':[{'do':'insert','after':'" + second
+                        + "','kind':'code','source':'show a'}]}");
+        JsonNode state = type("it.ipynb", first, 0, "a = 3 mm");
+        String third = state.path("cells").get(2).path("id").asText();
+        assertThat(ask("answer", "{'name':'it.ipynb','id':'" + third + "'}")
+                        .path("html")
+                        .asText())
+                .contains("a = 2 mm");
+        ask("change", "{'name':'it.ipynb','changes':[{'do':'move','id':'" + first + "','by':1}]}");
+        assertThat(ask("answer", "{'name':'it.ipynb','id':'" + third + "'}")
+                        .path("html")
+                        .asText())
+                .contains("a = 3 mm");
     }
 }
