@@ -355,7 +355,7 @@ final class Asking {
 
     private Answer view(View view) {
         Set<String> parts = parts(view.parts());
-        byte[] glb = GlbWriter.write(ring.get(), parts, design.fingerprint());
+        byte[] glb = GlbWriter.writeSmall(ring.get(), parts, design.fingerprint());
         return new Answer.Viewed(
                 RingTurntable.of(ring.get(), parts, pointedAt(), glb),
                 RingPictures.picture(ring.get(), parts, Camera.THREE_QUARTER, "three-quarter"));

@@ -411,7 +411,7 @@ public final class Workbench {
             Ring made = ring();
             Set<String> parts = new LinkedHashSet<>();
             made.sections().forEach(section -> parts.add(section.name()));
-            byte[] glb = GlbWriter.write(made, parts, design.fingerprint());
+            byte[] glb = GlbWriter.writeSmall(made, parts, design.fingerprint());
             Findings pointedAt = checked ? findings() : new Findings(List.of());
             return Optional.of(RingTurntable.of(made, parts, pointedAt, glb));
         } catch (Fault fault) {

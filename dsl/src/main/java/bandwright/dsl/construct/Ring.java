@@ -19,6 +19,7 @@ import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshMeasures;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Design;
@@ -34,6 +35,9 @@ import bandwright.dsl.model.StoneRow;
  */
 public final class Ring {
     private static final int LOOKS = 48;
+
+    /** In how many directions to either side of one a changing band is looked at for how far it reaches. */
+    private static final int REACH_LOOKS = 180;
 
     private final Design design;
     private final Workshop workshop;
@@ -213,7 +217,8 @@ public final class Ring {
         return new Extent(width, height);
     }
 
-    private Region section(PartSection part, double angle) {
+    /** The cross-section of a part at an angle in radians, before seats and pins; y from the finger's axis, mm. */
+    public Region section(PartSection part, double angle) {
         if (part.carved().isEmpty()) {
             return part.region();
         }
@@ -226,6 +231,29 @@ public final class Ring {
 
     /** Width along the finger and height away from it, mm. */
     public record Extent(double widthMm, double heightMm) {}
+
+    /** How far a part reaches from the finger's axis towards an angle in radians, seats and pins left out, mm. */
+    public double reach(PartSection part, double towards) {
+        if (part.carved().isEmpty()) {
+            return part.region().bounds().maxY();
+        }
+        Solid solid = part.carved().get();
+        double most = Double.NEGATIVE_INFINITY;
+        if (solid instanceof Solid.Lofted) {
+            for (int i = -REACH_LOOKS; i <= REACH_LOOKS; i++) {
+                double off = i * (StrictMath.PI / 2) / REACH_LOOKS;
+                most = Math.max(most, section(part, towards + off).bounds().maxY() * StrictMath.cos(off));
+            }
+            return most;
+        }
+        Mesh mesh = workshop.carved(solid).mesh();
+        double cosine = StrictMath.cos(towards);
+        double sine = StrictMath.sin(towards);
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            most = Math.max(most, mesh.x(v) * cosine + mesh.y(v) * sine);
+        }
+        return most;
+    }
 
     private Bounds bounds(PartSection part) {
         return part.carved()

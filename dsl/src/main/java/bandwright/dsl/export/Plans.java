@@ -60,7 +60,7 @@ public final class Plans {
         if (!section.parts().isEmpty()) {
             layers.add(lines("finger", FINGER, List.of(List.of(new Point(box.minX(), 0), new Point(box.maxX(), 0)))));
         }
-        layers.add(dimensions(section.dimensions()));
+        layers.add(dimensions(section.dimensions(), List.of()));
         return plan(section.title(), fingerprint, layers, section.description());
     }
 
@@ -82,17 +82,15 @@ public final class Plans {
                 "stones",
                 STONE,
                 layout.stones().stream().map(stone -> circle(stone.girdle())).toList()));
-        layers.add(notes(
-                "stone numbers",
-                STONE,
-                layout.stones().stream()
-                        .map(stone -> new PlanLayer.Note(stone.centre(), TEXT_MM, Integer.toString(stone.number())))
-                        .toList()));
+        List<PlanLayer.Note> numbers = layout.stones().stream()
+                .map(stone -> new PlanLayer.Note(stone.centre(), TEXT_MM, Integer.toString(stone.number())))
+                .toList();
+        layers.add(notes("stone numbers", STONE, numbers));
         layers.add(closed("pins", PIN, layout.pins().stream().map(Plans::circle).toList()));
         if (layout.fromMm() <= 0 && layout.toMm() >= 0) {
             layers.add(lines("start", START, List.of(List.of(new Point(0, box.minY()), new Point(0, box.maxY())))));
         }
-        layers.add(dimensions(layout.dimensions()));
+        layers.add(dimensions(layout.dimensions(), numbers));
         return plan(layout.title(), fingerprint, layers, layout.description());
     }
 
@@ -111,10 +109,12 @@ public final class Plans {
         return layers;
     }
 
-    private static PlanLayer dimensions(List<Section.Dimension> dimensions) {
+    /** @param written texts that stand where they are */
+    private static PlanLayer dimensions(List<Section.Dimension> dimensions, List<PlanLayer.Note> written) {
         List<List<Point>> lines = new ArrayList<>();
         List<PlanLayer.Note> notes = new ArrayList<>();
         List<Bounds> taken = new ArrayList<>();
+        written.forEach(note -> taken.add(box(note.at(), note.text())));
         for (Section.Dimension dimension : dimensions) {
             Point from = dimension.from();
             Point to = dimension.to();
@@ -127,10 +127,9 @@ public final class Plans {
 
     /** The middle of a text where it lies over no other: at its place, or so far below it as is needed. */
     private static Point free(Point wanted, String text, List<Bounds> taken) {
-        double half = Mark.Label.length(text, TEXT_MM / CAPITAL) / 2;
         Point at = wanted;
         while (true) {
-            Bounds box = new Bounds(at.x() - half, at.y() - LINE_MM / 2, at.x() + half, at.y() + LINE_MM / 2);
+            Bounds box = box(at, text);
             Bounds hit =
                     taken.stream().filter(other -> meet(box, other)).findFirst().orElse(null);
             if (hit == null) {
@@ -139,6 +138,11 @@ public final class Plans {
             }
             at = new Point(at.x(), hit.minY() - LINE_MM / 2);
         }
+    }
+
+    private static Bounds box(Point middle, String text) {
+        double half = Mark.Label.length(text, TEXT_MM / CAPITAL) / 2;
+        return new Bounds(middle.x() - half, middle.y() - LINE_MM / 2, middle.x() + half, middle.y() + LINE_MM / 2);
     }
 
     private static boolean meet(Bounds one, Bounds other) {

@@ -17,6 +17,8 @@ import bandwright.dsl.view.Json;
  * Group; 2021; sections 3.6 (binary data), 4 (GLB file format).
  */
 final class GlbFile {
+    private static final int BYTE = 5120;
+    private static final int SHORT = 5122;
     private static final int FLOAT = 5126;
     private static final int UNSIGNED_SHORT = 5123;
     private static final int UNSIGNED_INT = 5125;
@@ -47,11 +49,43 @@ final class GlbFile {
             least[i % 3] = Math.min(least[i % 3], value);
             most[i % 3] = Math.max(most[i % 3], value);
         }
-        Map<String, Object> accessor = accessor(view(packed, VERTICES), FLOAT, values.length / 3, "VEC3");
+        Map<String, Object> accessor = accessor(view(packed, VERTICES, 0), FLOAT, values.length / 3, "VEC3");
         if (withBounds) {
             accessor.put("min", exact(least));
             accessor.put("max", exact(most));
         }
+        return add(accessor);
+    }
+
+    /** Places as whole numbers of steps. */
+    int steps(float[] values, double step) {
+        int count = values.length / 3;
+        // Every vertex begins at a multiple of four bytes.
+        byte[] packed = new byte[8 * count];
+        ByteBuffer buffer = over(packed);
+        int[] least = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE};
+        int[] most = {Integer.MIN_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE};
+        for (int i = 0; i < values.length; i++) {
+            int steps = (int) Math.round(values[i] / step);
+            buffer.putShort(8 * (i / 3) + 2 * (i % 3), (short) steps);
+            least[i % 3] = Math.min(least[i % 3], steps);
+            most[i % 3] = Math.max(most[i % 3], steps);
+        }
+        Map<String, Object> accessor = accessor(view(packed, VERTICES, 8), SHORT, count, "VEC3");
+        accessor.put("min", List.of(least[0], least[1], least[2]));
+        accessor.put("max", List.of(most[0], most[1], most[2]));
+        return add(accessor);
+    }
+
+    /** Directions of length one, each of their numbers in eight bits. */
+    int directions(float[] values) {
+        int count = values.length / 3;
+        byte[] packed = new byte[4 * count];
+        for (int i = 0; i < values.length; i++) {
+            packed[4 * (i / 3) + i % 3] = (byte) Math.round(values[i] * Byte.MAX_VALUE);
+        }
+        Map<String, Object> accessor = accessor(view(packed, VERTICES, 4), BYTE, count, "VEC3");
+        accessor.put("normalized", true);
         return add(accessor);
     }
 
@@ -66,7 +100,7 @@ final class GlbFile {
                 buffer.putInt(value);
             }
         }
-        return add(accessor(view(packed, INDICES), small ? UNSIGNED_SHORT : UNSIGNED_INT, values.length, "SCALAR"));
+        return add(accessor(view(packed, INDICES, 0), small ? UNSIGNED_SHORT : UNSIGNED_INT, values.length, "SCALAR"));
     }
 
     private static List<Object> exact(float[] values) {
@@ -87,11 +121,15 @@ final class GlbFile {
         return accessor;
     }
 
-    private int view(byte[] packed, int target) {
+    /** @param stride bytes from one vertex to the next; 0 where they follow each other */
+    private int view(byte[] packed, int target, int stride) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("buffer", 0);
         view.put("byteOffset", bytes.size());
         view.put("byteLength", packed.length);
+        if (stride > 0) {
+            view.put("byteStride", stride);
+        }
         view.put("target", target);
         views.add(view);
         bytes.writeBytes(packed);

@@ -17,9 +17,16 @@ import bandwright.dsl.view.render.CornerNormals;
  * @param positions three numbers a vertex, mm
  * @param normals three numbers a vertex, of length one
  * @param faces where each face begins
+ * @param step that all positions are multiples of, mm; 0 if they are of none
  */
 @SuppressWarnings("ArrayRecordComponent")
-record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceStart> faces) {
+record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceStart> faces, double step) {
+    /** Of a number in a short one; a power of two, so that a multiple of it is the same number in the mesh and in the file. */
+    private static final double FINEST_STEP_MM = 1.0 / 2048;
+
+    /** Of a direction that is told in eight bits. */
+    private static final float DIRECTION_STEPS = 127;
+
     /** @param definition what made the face, and {@code what} of it; the triangles from this one on belong to it */
     record FaceStart(String definition, String what, int triangle) {}
 
@@ -32,7 +39,20 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
         for (int t = 0; t < mesh.triangleCount(); t++) {
             all.add(t);
         }
-        return of(mesh, true, all, List.of());
+        return of(mesh, true, all, List.of(), 0);
+    }
+
+    /** All of a mesh, its places and directions rounded, so that corners that hardly differ are one. */
+    static GlbMesh inSteps(Mesh mesh, Surfaces surfaces) {
+        double furthest = 0;
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            furthest = Math.max(furthest, Math.max(Math.abs(mesh.x(v)), Math.max(Math.abs(mesh.y(v)), Math.abs(mesh.z(v)))));
+        }
+        double step = FINEST_STEP_MM;
+        while (furthest / step >= Short.MAX_VALUE) {
+            step *= 2;
+        }
+        return ofRepeat(mesh, surfaces, 1, 0, step);
     }
 
     /**
@@ -41,6 +61,10 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
      * @param repeats 1 takes all
      */
     static GlbMesh ofRepeat(Mesh mesh, Surfaces surfaces, int repeats, double from) {
+        return ofRepeat(mesh, surfaces, repeats, from, 0);
+    }
+
+    private static GlbMesh ofRepeat(Mesh mesh, Surfaces surfaces, int repeats, double from, double step) {
         List<Integer> chosen = new ArrayList<>();
         for (int t = 0; t < mesh.triangleCount(); t++) {
             if (repeats == 1 || isIn(mesh, t, repeats, from)) {
@@ -57,7 +81,7 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
                 faces.add(new FaceStart(face.definition(), face.what(), at));
             }
         }
-        return of(mesh, false, chosen, faces);
+        return of(mesh, false, chosen, faces, step);
     }
 
     private static Surfaces.Face face(Surfaces surfaces, Mesh mesh, int triangle) {
@@ -77,9 +101,12 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
         return angle - turn * Math.floor(angle / turn) < turn / repeats;
     }
 
-    private static GlbMesh of(Mesh mesh, boolean flat, List<Integer> chosen, List<FaceStart> faces) {
+    private static GlbMesh of(Mesh mesh, boolean flat, List<Integer> chosen, List<FaceStart> faces, double step) {
         float[] normals = new float[9 * mesh.triangleCount()];
         CornerNormals.write(mesh, flat, normals, 0);
+        for (int i = 0; step > 0 && i < normals.length; i++) {
+            normals[i] = Math.round(normals[i] * DIRECTION_STEPS) / DIRECTION_STEPS;
+        }
         Map<Corner, Integer> known = new HashMap<>();
         List<Float> positions = new ArrayList<>();
         List<Float> directions = new ArrayList<>();
@@ -101,9 +128,9 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
                 if (index == null) {
                     index = known.size();
                     known.put(corner, index);
-                    positions.add((float) mesh.x(vertex));
-                    positions.add((float) mesh.y(vertex));
-                    positions.add((float) mesh.z(vertex));
+                    positions.add(rounded(mesh.x(vertex), step));
+                    positions.add(rounded(mesh.y(vertex), step));
+                    positions.add(rounded(mesh.z(vertex), step));
                     directions.add(normals[at]);
                     directions.add(normals[at + 1]);
                     directions.add(normals[at + 2]);
@@ -114,7 +141,7 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
         if (filled != triangles.length) {
             throw new IllegalStateException("A mesh has a triangle without area");
         }
-        return new GlbMesh(floats(positions), floats(directions), triangles, faces);
+        return new GlbMesh(floats(positions), floats(directions), triangles, faces, step);
     }
 
     /** A normal that is none: a triangle without area has no direction of its own. */
@@ -128,6 +155,14 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
             array[i] = values.get(i);
         }
         return array;
+    }
+
+    private static float rounded(double value, double step) {
+        return (float) (step > 0 ? Math.round(value / step) * step : value);
+    }
+
+    boolean isInSteps() {
+        return step > 0;
     }
 
     int vertexCount() {

@@ -45,6 +45,8 @@ public final class GlbWriter {
 
     private static final double POLISHED = 0.2;
 
+    private static final String STEPS = "KHR_mesh_quantization";
+
     private final Ring ring;
     private final GlbFile file = new GlbFile();
     private final List<Object> nodes = new ArrayList<>();
@@ -53,8 +55,13 @@ public final class GlbWriter {
     private final Map<String, Integer> materialNumbers = new LinkedHashMap<>();
     private boolean hasStones;
 
-    private GlbWriter(Ring ring) {
+    private final boolean small;
+    private boolean hasSteps;
+
+    /** @param small whether what is written whole is packed */
+    private GlbWriter(Ring ring, boolean small) {
         this.ring = ring;
+        this.small = small;
     }
 
     /**
@@ -64,12 +71,21 @@ public final class GlbWriter {
      * @param fingerprint of the design, kept in the file
      */
     public static byte[] write(Ring ring, Set<String> parts, String fingerprint) {
-        return new GlbWriter(ring).file(parts, fingerprint);
+        return new GlbWriter(ring, false).file(parts, fingerprint);
+    }
+
+    /**
+     * The same for a page, which cannot hold much: where a part does not repeat on its way round, places are told in steps of 1/2048 mm, so that they
+     * are off by a quarter of a thousandth at most, and directions by half a degree (Khronos Group; KHR_mesh_quantization; 2020). Parts larger than
+     * 32 mm have steps twice as long.
+     */
+    public static byte[] writeSmall(Ring ring, Set<String> parts, String fingerprint) {
+        return new GlbWriter(ring, true).file(parts, fingerprint);
     }
 
     /** Parts as they stand in a model, which may be larger than the ring or lie on a plate: without stones, each written whole. */
     static byte[] write(Content.Model model) {
-        return new GlbWriter(model.ring()).file(model);
+        return new GlbWriter(model.ring(), false).file(model);
     }
 
     private byte[] file(Content.Model model) {
@@ -141,8 +157,17 @@ public final class GlbWriter {
         asset.put("extras", extras);
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("asset", asset);
+        List<Object> used = new ArrayList<>();
         if (hasStones) {
-            tree.put("extensionsUsed", List.of("KHR_materials_ior", "KHR_materials_transmission"));
+            used.add("KHR_materials_ior");
+            used.add("KHR_materials_transmission");
+        }
+        if (hasSteps) {
+            used.add(STEPS);
+            tree.put("extensionsRequired", List.of(STEPS));
+        }
+        if (!used.isEmpty()) {
+            tree.put("extensionsUsed", used);
         }
         tree.put("scene", 0);
         tree.put("scenes", List.of(Map.of("nodes", List.of(0))));
@@ -157,7 +182,10 @@ public final class GlbWriter {
         int material = material(body.section().metal());
         List<Mesh> pieces = body.repeats() == 1 ? MeshShells.of(body.mesh()) : List.of(body.mesh());
         for (Mesh piece : pieces) {
-            GlbMesh repeat = GlbMesh.ofRepeat(piece, ring.surfaces(), body.repeats(), body.repeatsFrom());
+            // Repeats meet at their ends and must do so exactly.
+            GlbMesh repeat = small && body.repeats() == 1
+                    ? GlbMesh.inSteps(piece, ring.surfaces())
+                    : GlbMesh.ofRepeat(piece, ring.surfaces(), body.repeats(), body.repeatsFrom());
             int mesh = mesh(body.name(), repeat, material);
             for (int i = 0; i < body.repeats(); i++) {
                 Map<String, Object> copy = new LinkedHashMap<>();
@@ -165,6 +193,9 @@ public final class GlbWriter {
                 if (i > 0) {
                     double half = StrictMath.PI * i / body.repeats();
                     copy.put("rotation", numbers(0, 0, StrictMath.sin(half), StrictMath.cos(half)));
+                }
+                if (repeat.isInSteps()) {
+                    copy.put("scale", numbers(repeat.step(), repeat.step(), repeat.step()));
                 }
                 copies.add(add(copy));
             }
@@ -212,8 +243,14 @@ public final class GlbWriter {
 
     private int mesh(String name, GlbMesh mesh, int material) {
         Map<String, Object> attributes = new LinkedHashMap<>();
-        attributes.put("POSITION", file.vectors(mesh.positions(), true));
-        attributes.put("NORMAL", file.vectors(mesh.normals(), false));
+        if (mesh.isInSteps()) {
+            hasSteps = true;
+            attributes.put("POSITION", file.steps(mesh.positions(), mesh.step()));
+            attributes.put("NORMAL", file.directions(mesh.normals()));
+        } else {
+            attributes.put("POSITION", file.vectors(mesh.positions(), true));
+            attributes.put("NORMAL", file.vectors(mesh.normals(), false));
+        }
         Map<String, Object> primitive = new LinkedHashMap<>();
         primitive.put("attributes", attributes);
         primitive.put("indices", file.indices(mesh.triangles(), mesh.vertexCount()));

@@ -2,6 +2,7 @@
 package bandwright.dsl.view.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -13,8 +14,8 @@ import bandwright.dsl.view.image.StrokeText;
 
 /** Draws numbered signs of checks above a drawing, a line from each to its place, and what they say below it. */
 final class CheckSigns {
-    private static final int FAILED = 0xa00000;
-    private static final int CLOSE = 0x7a4a00;
+    static final int FAILED = 0xa00000;
+    static final int CLOSE = 0x7a4a00;
     private static final int PAPER = 0xffffff;
     private static final int INK = 0x222222;
     private static final int CIRCLE = 24;
@@ -42,43 +43,114 @@ final class CheckSigns {
     }
 
     /**
-     * Signs of some checks in a row, in the order in which their places lie, so that no two lines cross far from their places.
+     * Signs of some checks in a row above their places; no two of the lines that lead there cross.
      *
      * @param numbers which checks
      * @param foot the row's lower edge
      * @param moved where the drawing's origin is
+     * @param labels what is written where the places are: it stays legible
      */
-    List<Mark> draw(List<Integer> numbers, double foot, Point moved) {
-        List<Integer> sorted = new ArrayList<>(numbers);
-        sorted.sort(Comparator.comparingDouble(
-                        (Integer number) -> checks.get(number).at().x())
-                .thenComparing(number -> number));
+    List<Mark> draw(List<Integer> numbers, double foot, Point moved, List<Mark.Label> labels) {
+        List<Leader> leaders = new ArrayList<>();
+        for (int number : numbers) {
+            leaders.add(new Leader(number, checks.get(number).at().plus(moved.x(), moved.y())));
+        }
+        leaders.sort(
+                Comparator.comparingDouble((Leader leader) -> leader.place.x()).thenComparing(leader -> leader.number));
         double half = 0.75 * size;
-        double step = 2 * half + 0.5 * size;
-        double[] places = new double[sorted.size()];
+        double[] signs = signs(leaders, 2 * half + 0.5 * size);
+        uncross(leaders, signs, foot);
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < signs.length; i++) {
+            marks.addAll(leader(leaders.get(i), new Point(signs[i], foot), labels));
+        }
+        for (int i = 0; i < signs.length; i++) {
+            marks.addAll(sign(leaders.get(i).number, new Point(signs[i], foot + half), half));
+        }
+        return marks;
+    }
+
+    private record Leader(int number, Point place) {}
+
+    /** Where the signs stand: above their places, those crowded together about the middle of their places. */
+    private static double[] signs(List<Leader> leaders, double step) {
+        double[] signs = new double[leaders.size()];
         double right = Double.NEGATIVE_INFINITY;
         double shift = 0;
-        for (int i = 0; i < places.length; i++) {
-            double x = checks.get(sorted.get(i)).at().x() + moved.x();
-            places[i] = Math.max(x, right + step);
-            right = places[i];
-            shift += (places[i] - x) / places.length;
+        for (int i = 0; i < signs.length; i++) {
+            double x = leaders.get(i).place.x();
+            signs[i] = Math.max(x, right + step);
+            right = signs[i];
+            shift += (signs[i] - x) / signs.length;
         }
-        List<Mark> marks = new ArrayList<>();
-        List<Mark> signs = new ArrayList<>();
-        for (int i = 0; i < places.length; i++) {
-            CheckMark check = checks.get(sorted.get(i));
-            int colour = check.failed() ? FAILED : CLOSE;
-            Point place = check.at().plus(moved.x(), moved.y());
-            // Those crowded together stand about the middle of their places.
-            Point sign = new Point(places[i] - shift, foot + half);
-            marks.add(new Mark.Stroke(List.of(sign, place), PAPER, 0.5 * paper, Mark.Dash.NONE));
-            marks.add(new Mark.Stroke(List.of(sign, place), colour, 0.2 * paper, Mark.Dash.NONE));
-            marks.add(new Mark.Shape(Region.of(circle(place, 0.55 * paper)), colour, PAPER, 0.2 * paper));
-            signs.addAll(sign(sorted.get(i), sign, half));
+        for (int i = 0; i < signs.length; i++) {
+            signs[i] -= shift;
         }
-        marks.addAll(signs);
-        return marks;
+        return signs;
+    }
+
+    /** Two lines that cross are longer together than when their signs change places, so that this comes to an end. */
+    private static void uncross(List<Leader> leaders, double[] signs, double foot) {
+        boolean crossed = true;
+        while (crossed) {
+            crossed = false;
+            for (int i = 0; i < signs.length; i++) {
+                for (int j = i + 1; j < signs.length; j++) {
+                    Point one = new Point(signs[i], foot);
+                    Point other = new Point(signs[j], foot);
+                    if (cross(one, leaders.get(i).place, other, leaders.get(j).place)) {
+                        Collections.swap(leaders, i, j);
+                        crossed = true;
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean cross(Point a, Point b, Point c, Point d) {
+        return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
+    }
+
+    /** Whether one turns left or right on the way over these points; nothing, where they lie on a line. */
+    private static double turn(Point a, Point b, Point c) {
+        double turn = (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+        return Math.abs(turn) < 1e-9 ? 0 : Math.signum(turn);
+    }
+
+    /** A line to a dot, or to a circle about what is written at the place. */
+    private List<Mark> leader(Leader leader, Point sign, List<Mark.Label> labels) {
+        int colour = checks.get(leader.number).failed() ? FAILED : CLOSE;
+        Point place = leader.place;
+        double dot = 0.55 * paper;
+        double radius = labels.stream()
+                .map(Mark.Label::bounds)
+                .filter(box -> place.x() + dot > box.minX()
+                        && place.x() - dot < box.maxX()
+                        && place.y() + dot > box.minY()
+                        && place.y() - dot < box.maxY())
+                .mapToDouble(box -> about(place, box) + 0.2 * paper)
+                .max()
+                .orElse(0);
+        boolean free = radius == 0;
+        double length = Math.max(sign.distanceTo(place), radius);
+        Point end = length == 0
+                ? place
+                : place.plus(radius / length * (sign.x() - place.x()), radius / length * (sign.y() - place.y()));
+        return List.of(
+                new Mark.Stroke(List.of(sign, end), PAPER, 0.5 * paper, Mark.Dash.NONE),
+                new Mark.Stroke(List.of(sign, end), colour, 0.2 * paper, Mark.Dash.NONE),
+                new Mark.Shape(
+                        Region.of(circle(place, free ? dot : radius)),
+                        free ? colour : Mark.NONE,
+                        free ? PAPER : colour,
+                        0.2 * paper));
+    }
+
+    /** How far from a point the furthest corner of a box is. */
+    private static double about(Point point, Bounds box) {
+        double x = Math.max(point.x() - box.minX(), box.maxX() - point.x());
+        double y = Math.max(point.y() - box.minY(), box.maxY() - point.y());
+        return Math.sqrt(x * x + y * y);
     }
 
     private List<Mark> sign(int number, Point middle, double half) {

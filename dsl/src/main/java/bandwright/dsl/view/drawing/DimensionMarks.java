@@ -80,9 +80,7 @@ final class DimensionMarks {
                 StrokeText.Anchor.MIDDLE,
                 direction == Section.Direction.OUT,
                 INK);
-        Bounds box = label.bounds();
-        labels.add(new Mark.Shape(
-                Region.of(Outline.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY())), PAPER, Mark.NONE, 0));
+        labels.add(label.backed(PAPER));
         labels.add(label);
     }
 

@@ -3,6 +3,7 @@ package bandwright.dsl.view.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 import bandwright.dsl.geometry.plane.Bounds;
@@ -21,6 +22,7 @@ import bandwright.dsl.view.image.StrokeText;
 public final class LayoutDrawing {
     private static final int INK = 0x222222;
     private static final int HELP = 0x8c8c8c;
+    private static final int PAPER = 0xffffff;
     private static final int START = 0xa04000;
     private static final int STONE = 0xe6f0f6;
     private static final int STONE_EDGE = 0x2f5570;
@@ -127,9 +129,10 @@ public final class LayoutDrawing {
         for (Layout.Joint joint : layout.joints()) {
             joint(joint, from, to, last, dx, dy);
         }
+        List<Mark.Label> numbers = new ArrayList<>();
         for (Layout.Stone stone : layout.stones()) {
             if (isIn(stone.centre().x(), from, to, last)) {
-                stone(stone, dx, dy);
+                stone(stone, dx, dy).ifPresent(numbers::add);
             }
         }
         for (Outline pin : layout.pins()) {
@@ -138,8 +141,9 @@ public final class LayoutDrawing {
                 marks.add(new Mark.Shape(Region.of(pin.translated(dx, dy)), PIN, INK, 0.15 * paper));
             }
         }
-        // Above the angles; where a line to a place passes behind one, the angle stays legible.
-        marks.addAll(signs.draw(pointed, strip.maxY() + dy + 3 * paper + 1.2 * size, new Point(dx, dy)));
+        // Above the angles; where a line to a place passes behind an angle or a number, that stays legible.
+        marks.addAll(signs.draw(pointed, strip.maxY() + dy + 3 * paper + 1.2 * size, new Point(dx, dy), numbers));
+        numbers.forEach(number -> write(number, STONE, !pointed.isEmpty()));
         angles(from, to, last, dx, strip.maxY() + dy, !pointed.isEmpty());
         if (first) {
             // The width stands clear of a stone or an angle at the strip's end.
@@ -165,16 +169,26 @@ public final class LayoutDrawing {
         return x >= from - 1e-9 && (last || x < to - 1e-9);
     }
 
-    private void stone(Layout.Stone stone, double dx, double dy) {
+    /** Draws a stone; tells its number where there is room for it. */
+    private Optional<Mark.Label> stone(Layout.Stone stone, double dx, double dy) {
         Outline girdle = stone.girdle().translated(dx, dy);
         marks.add(new Mark.Shape(Region.of(girdle), STONE, STONE_EDGE, 0.22 * paper));
         Bounds box = girdle.bounds();
         if (Math.min(box.width(), box.height()) * scale < NUMBERED_MM) {
-            return;
+            return Optional.empty();
         }
         double number = 0.7 * size;
         Point middle = stone.centre().plus(dx, dy - 0.28 * number);
-        text(Integer.toString(stone.number()), middle, number, StrokeText.Anchor.MIDDLE, STONE_EDGE);
+        return Optional.of(new Mark.Label(
+                Integer.toString(stone.number()), middle, number, StrokeText.Anchor.MIDDLE, false, STONE_EDGE));
+    }
+
+    /** @param backed whether something may lie behind that would make it hard to read */
+    private void write(Mark.Label label, int ground, boolean backed) {
+        if (backed) {
+            marks.add(label.backed(ground));
+        }
+        marks.add(label);
     }
 
     /** Ticks every ten degrees above a line, as many with their number as have room; a mark where the ring has its top. */
@@ -199,15 +213,7 @@ public final class LayoutDrawing {
                         StrokeText.Anchor.MIDDLE,
                         false,
                         start ? START : INK);
-                if (backed) {
-                    Bounds box = label.bounds();
-                    marks.add(new Mark.Shape(
-                            Region.of(Outline.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY())),
-                            0xffffff,
-                            Mark.NONE,
-                            0));
-                }
-                marks.add(label);
+                write(label, PAPER, backed);
             }
             if (k == 0) {
                 Outline arrow = Outline.polygon(List.of(

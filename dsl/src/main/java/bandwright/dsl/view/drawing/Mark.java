@@ -4,6 +4,7 @@ package bandwright.dsl.view.drawing;
 import java.util.List;
 
 import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.view.image.StrokeText;
@@ -62,6 +63,13 @@ public sealed interface Mark {
         /** How long a text is taken to be. */
         public static double length(String text, double sizeMm) {
             return WIDER * sizeMm * StrokeText.width(text);
+        }
+
+        /** A patch that goes under the text, so that lines behind it do not disturb. */
+        Shape backed(int ground) {
+            Bounds box = bounds();
+            Outline patch = Outline.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY());
+            return new Shape(Region.of(patch), ground, NONE, 0);
         }
 
         @Override

@@ -18,6 +18,7 @@ import bandwright.dsl.view.image.StrokeText;
 /** Lays a section out as a drawing: the title above, dimensions below and to the right, the legend at the bottom. */
 public final class SectionDrawing {
     private static final int INK = 0x222222;
+    private static final int PAPER = 0xffffff;
     private static final int FINGER = 0x9a5b3c;
     private static final int STONE = 0xe6f0f6;
     private static final int STONE_EDGE = 0x2f5570;
@@ -65,18 +66,22 @@ public final class SectionDrawing {
             part(part.region(), part.colour(), i);
         }
         section.stones().forEach(stone -> marks.add(silhouette(stone, STONE, STONE_EDGE)));
-        finger(shown);
         // The columns stand clear of the rows, whose labels may be wider than the section.
+        List<Mark> dimensions = new ArrayList<>();
         Bounds around = shown;
         for (Section.Direction direction : Section.Direction.values()) {
-            List<Mark> dimensions = new DimensionMarks(direction, paper, size).draw(section.dimensions(), around);
-            marks.addAll(dimensions);
-            around = dimensions.stream().map(Mark::bounds).reduce(around, Bounds::with);
+            List<Mark> drawn = new DimensionMarks(direction, paper, size).draw(section.dimensions(), around);
+            dimensions.addAll(drawn);
+            around = drawn.stream().map(Mark::bounds).reduce(around, Bounds::with);
         }
         if (checked > 0) {
             List<Integer> all = IntStream.range(0, checked).boxed().toList();
-            marks.addAll(checks.draw(all, bounds().maxY() + size, new Point(0, 0)));
+            double foot = bounds().with(around).maxY() + size;
+            marks.addAll(checks.draw(all, foot, new Point(0, 0), List.of()));
         }
+        // Over the lines to places of checks, so that all texts stay legible.
+        finger(shown);
+        marks.addAll(dimensions);
         Bounds drawn = bounds();
         double below = legend(drawn.minX(), drawn.minY() - 1.6 * size);
         marks.addAll(checks.sentences(drawn.minX(), below - 2 * size, drawn));
@@ -113,13 +118,17 @@ public final class SectionDrawing {
                 FINGER,
                 0.2 * paper,
                 dash));
-        marks.add(new Mark.Label(
+        Mark.Label label = new Mark.Label(
                 "finger, r = " + twoDecimals(section.innerRadiusMm()) + " mm",
                 new Point(shown.minX() - reach - 0.4 * size, -0.3 * size),
                 size,
                 StrokeText.Anchor.END,
                 false,
-                FINGER));
+                FINGER);
+        if (checked > 0) {
+            marks.add(label.backed(PAPER));
+        }
+        marks.add(label);
     }
 
     /** One line for each part, then for stones and pins by their names, then the scale; tells the last line's height. */

@@ -21,6 +21,12 @@ final class LineJoiner {
     /** What is shorter is a speck, mm. */
     private static final double SPECK_MM = 0.06;
 
+    /** What is shorter is left out where it lies on a longer line: ends of edges that lie one behind the other, mm. */
+    private static final double SHORT_MM = 0.3;
+
+    /** How near to a line one has to be to lie on it, mm. */
+    private static final double UPON_MM = 0.008;
+
     private record Cell(long x, long y) {
         static Cell of(Point point) {
             return new Cell(Math.round(point.x() / MET_MM), Math.round(point.y() / MET_MM));
@@ -66,7 +72,25 @@ final class LineJoiner {
                 }
             }
         }
-        return lines;
+        return lines.stream()
+                .filter(line -> length(line) > SHORT_MM || !isCovered(line, lines))
+                .toList();
+    }
+
+    private static boolean isCovered(List<Point> line, List<List<Point>> lines) {
+        double length = length(line);
+        return lines.stream()
+                .filter(other -> other != line && length(other) > length)
+                .anyMatch(other -> line.stream().allMatch(point -> isUpon(point, other)));
+    }
+
+    private static boolean isUpon(Point point, List<Point> line) {
+        for (int i = 0; i + 1 < line.size(); i++) {
+            if (distance(point, line.get(i), line.get(i + 1)) < UPON_MM) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void grow(Deque<Point> line, boolean[] used, boolean front) {

@@ -34,6 +34,9 @@ public final class RingSection {
     /** What lies no further from the cut than this is pointed at in it, mm. */
     private static final double NEAR_MM = 0.5;
 
+    /** Heights that differ by less are one, mm. */
+    private static final double SAME_MM = 0.005;
+
     private final Ring ring;
     private final Set<String> parts;
     private final double radians;
@@ -189,7 +192,7 @@ public final class RingSection {
             Outline profile = ring.outline(band, radians);
             Bounds box = profile.bounds();
             dimensions.add(across("width", box.minX(), box.maxX(), 0));
-            dimensions.add(out("thickness", 0, box.maxY(), box.maxX()));
+            dimensions.add(out("thickness", 0, thickness(band, box), box.maxX()));
             double side = sideHeight(profile, box);
             if (side > 0 && side < box.maxY()) {
                 dimensions.add(out("side", 0, side, box.maxX()));
@@ -225,6 +228,18 @@ public final class RingSection {
                     });
         }
         return dimensions;
+    }
+
+    /** How high the band is where it is cut, without seats and pins: a groove may have taken its crest. */
+    private double thickness(Band band, Bounds profile) {
+        double high = ring.sections().stream()
+                .filter(part -> part.band().equals(band))
+                .mapToDouble(part -> ring.section(part, radians).bounds().maxY() - inner)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(profile.maxY());
+        // Facets tell the same height a little lower.
+        return Math.abs(high - profile.maxY()) < SAME_MM ? profile.maxY() : high;
     }
 
     /** Whether a groove passes through the cut. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 
 import org.joml.Vector3d;
 
+import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Bounds;
@@ -108,43 +109,76 @@ public final class RingViews {
         return new Views.View(name, metal, stones, axes, dimensions);
     }
 
-    private double inner() {
-        return band.finger().innerRadiusMm();
+    /** What is left of the band in the parts shown, as they were cut: a groove may have taken its crest. */
+    private List<PartSection> shown() {
+        return ring.sections().stream()
+                .filter(part -> parts.contains(part.name()) && part.band().equals(band))
+                .toList();
     }
 
-    private double thickness(double degrees) {
-        return ring.outline(band, degrees * (StrictMath.PI / 180)).bounds().maxY();
+    /** The box about the band's cross-section, out from the finger's axis; without area where nothing is left. */
+    private Bounds section(double degrees) {
+        Bounds box = Bounds.NONE;
+        for (PartSection part : shown()) {
+            box = box.with(ring.section(part, degrees * (StrictMath.PI / 180)).bounds());
+        }
+        return box;
+    }
+
+    /** How far the band reaches from the finger's axis. */
+    private double reach(double degrees) {
+        return shown().stream()
+                .mapToDouble(part -> ring.reach(part, degrees * (StrictMath.PI / 180)))
+                .max()
+                .orElse(0);
+    }
+
+    private static boolean isThere(Bounds section) {
+        return section.minX() < section.maxX();
     }
 
     /** Inside and outside below; thicknesses to the right. */
     private List<Section.Dimension> front() {
         List<Section.Dimension> front = new ArrayList<>();
-        double inner = inner();
-        double right = inner + thickness(270);
-        double left = inner + thickness(90);
-        front.add(across("inside", -inner, inner, 0));
-        front.add(across("outside", -left, right, 0));
-        double top = thickness(0);
-        double bottom = thickness(180);
-        if (Math.abs(left + right - 2 * inner - top - bottom) > SAME_MM) {
-            front.add(out("outside", -inner - bottom, inner + top, 0));
+        if (shown().isEmpty()) {
+            return front;
         }
-        boolean same = band.isEven() || Math.abs(top - bottom) < SAME_MM;
-        front.add(out(same ? "thickness" : "thickness at 0 deg", inner, inner + top, 0));
-        if (!same) {
-            front.add(out("thickness at 180 deg", -inner - bottom, -inner, 0));
+        Bounds top = section(0);
+        Bounds bottom = section(180);
+        double inner = Math.min(top.minY(), bottom.minY());
+        double above = reach(0);
+        double below = reach(180);
+        double right = reach(270);
+        double left = reach(90);
+        if (isThere(top) || isThere(bottom)) {
+            front.add(across("inside", -inner, inner, 0));
+        }
+        front.add(across("outside", -left, right, 0));
+        if (Math.abs(left + right - above - below) > SAME_MM) {
+            front.add(out("outside", -below, above, 0));
+        }
+        boolean same = Math.abs(top.height() - bottom.height()) < SAME_MM;
+        if (isThere(top)) {
+            front.add(out(same ? "thickness" : "thickness at 0 deg", top.minY(), top.maxY(), 0));
+        }
+        if (isThere(bottom) && !same) {
+            front.add(out("thickness at 180 deg", -bottom.maxY(), -bottom.minY(), 0));
         }
         return front;
     }
 
     private List<Section.Dimension> side() {
         List<Section.Dimension> side = new ArrayList<>();
-        Bounds top = ring.outline(band, 0).bounds();
-        Bounds bottom = ring.outline(band, StrictMath.PI).bounds();
-        boolean same = band.isEven() || Math.abs(top.width() - bottom.width()) < SAME_MM;
-        side.add(across(same ? "width" : "width at 0 deg", top.minX(), top.maxX(), inner() + top.maxY() / 2));
-        if (!same) {
-            side.add(across("width at 180 deg", bottom.minX(), bottom.maxX(), -inner() - bottom.maxY() / 2));
+        Bounds top = section(0);
+        Bounds bottom = section(180);
+        boolean same = Math.abs(top.width() - bottom.width()) < SAME_MM;
+        if (isThere(top)) {
+            double level = (top.minY() + top.maxY()) / 2;
+            side.add(across(same ? "width" : "width at 0 deg", top.minX(), top.maxX(), level));
+        }
+        if (isThere(bottom) && !same) {
+            double level = -(bottom.minY() + bottom.maxY()) / 2;
+            side.add(across("width at 180 deg", bottom.minX(), bottom.maxX(), level));
         }
         return side;
     }
@@ -182,17 +216,20 @@ public final class RingViews {
         return plan;
     }
 
-    private static Section.Dimension across(String name, double from, double to, double level) {
+    private Section.Dimension across(String name, double from, double to, double level) {
         return new Section.Dimension(
                 Section.Direction.ACROSS, new Point(from, level), new Point(to, level), label(name, to - from));
     }
 
-    private static Section.Dimension out(String name, double from, double to, double across) {
+    private Section.Dimension out(String name, double from, double to, double across) {
         return new Section.Dimension(
                 Section.Direction.OUT, new Point(across, from), new Point(across, to), label(name, to - from));
     }
 
-    private static String label(String name, double mm) {
-        return name + " " + QuantityFormat.format(Quantity.millimetres(mm));
+    /** What does not go round alike is measured on facets, and told no finer than those are. */
+    private String label(String name, double mm) {
+        boolean exact = shown().stream().allMatch(PartSection::isTurned);
+        double told = exact ? mm : Math.round(mm * 100) / 100.0;
+        return name + " " + QuantityFormat.format(Quantity.millimetres(told));
     }
 }

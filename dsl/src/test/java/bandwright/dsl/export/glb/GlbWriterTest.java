@@ -6,11 +6,17 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
 import bandwright.dsl.Answer;
 import bandwright.dsl.Workbench;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.TextRing;
+import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.view.Turntable;
 
@@ -34,6 +40,49 @@ class GlbWriterTest {
     @Test
     void the_file_is_small_where_the_ring_repeats() {
         assertThat(viewed(HARBOUR_LIGHT + "\nview ring\n").glb().length).isBetween(20_000, 300_000);
+    }
+
+    /** Two lines round the most of a ring, of which nothing repeats. */
+    private static final String LOPSIDED = """
+            profile bar = flat(width: 5 mm, height: 2.2 mm)
+            band shank { finger ISO 57  profile bar  metal yellow-gold-750 }
+            stone-row lights on shank {
+              stone round diamond 1.5 mm  across -1 mm, 1 mm  around 300 deg  spacing at least 0.2 mm  sink 0.2 mm
+            }
+            cut seats for lights from shank { hole 0.8 mm  bearing 0.35 mm  clearance 0.01 mm }
+            prongs pins for lights on shank { diameter 0.5 mm  rise 0.3 mm  across 0.42 mm }
+            view ring
+            """;
+
+    @Test
+    void the_page_s_file_is_small_where_nothing_repeats() {
+        assertThat(viewed(LOPSIDED).glb().length).isBetween(500_000, 1_400_000);
+    }
+
+    /** Each corner of the packed mesh is one of the ring's, no further off than half a step in each direction. */
+    @Test
+    void steps_are_a_quarter_of_a_thousandth_at_most_from_the_ring() {
+        Ring ring = TextRing.of(LOPSIDED.replace("view ring", ""));
+        Mesh mesh = ring.body("shank").mesh();
+        GlbMesh packed = GlbMesh.inSteps(mesh, ring.surfaces());
+
+        assertThat(packed.step()).isEqualTo(1.0 / 2048);
+        Set<List<Long>> places = new HashSet<>();
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            places.add(List.of(steps(mesh.x(v)), steps(mesh.y(v)), steps(mesh.z(v))));
+        }
+        for (int v = 0; v < packed.vertexCount(); v++) {
+            float[] at = packed.positions();
+            List<Long> place = List.of(steps(at[3 * v]), steps(at[3 * v + 1]), steps(at[3 * v + 2]));
+            assertThat(places.contains(place)).as("%s", place).isTrue();
+        }
+        assertThat(packed.triangles()).hasSize(3 * mesh.triangleCount());
+    }
+
+    private static long steps(double mm) {
+        double steps = mm * 2048;
+        assertThat(Math.abs(steps)).isLessThan(32767);
+        return Math.round(steps);
     }
 
     @Test

@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.ring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -15,11 +16,20 @@ import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.TextRing;
+import bandwright.dsl.export.Content;
+import bandwright.dsl.export.Plans;
+import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.view.drawing.CheckMark;
+import bandwright.dsl.view.drawing.Drawing;
 import bandwright.dsl.view.drawing.Labels;
+import bandwright.dsl.view.drawing.Layout;
 import bandwright.dsl.view.drawing.LayoutDrawing;
+import bandwright.dsl.view.drawing.Mark;
+import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
+import bandwright.dsl.view.image.StrokeText;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -76,8 +86,66 @@ class ChecksInDrawingsTest {
             List<CheckMark> onStrip = RingLayout.checks(ring, "lights", findings);
             assertThat(onStrip).as(text).isNotEmpty();
             for (double scale : new double[] {1, 2, 4, 10}) {
-                Labels.assertApart(SectionDrawing.of(RingSection.of(ring, parts, degrees), inSection, scale));
-                Labels.assertApart(LayoutDrawing.of(RingLayout.of(ring, "lights"), onStrip, scale));
+                for (Drawing drawing : List.of(
+                        SectionDrawing.of(RingSection.of(ring, parts, degrees), inSection, scale),
+                        LayoutDrawing.of(RingLayout.of(ring, "lights"), onStrip, scale))) {
+                    Labels.assertApart(drawing);
+                    Labels.assertChecksClear(drawing);
+                }
+            }
+        }
+    }
+
+    /** Many places, wherever they may lie: more than any ring has. */
+    @Test
+    void lines_to_crowded_places_do_not_cross() {
+        Random random = new Random(20261127);
+        Ring ring = TextRing.of(any(random));
+        Set<String> parts = ring.sections().stream().map(PartSection::name).collect(Collectors.toSet());
+        Section section = RingSection.of(ring, parts, 0);
+        Layout layout = RingLayout.of(ring, "lights");
+        for (int i = 0; i < 40; i++) {
+            List<CheckMark> inSection = new ArrayList<>();
+            List<CheckMark> onStrip = new ArrayList<>();
+            int many = 2 + random.nextInt(12);
+            for (int k = 0; k < many; k++) {
+                double across = 4.4 * random.nextDouble() - 2.2;
+                inSection.add(new CheckMark(
+                        random.nextBoolean(), new Point(across, 1.7 * random.nextDouble()), "place " + k));
+                double along = layout.fromMm() + (layout.toMm() - layout.fromMm()) * random.nextInt(24) / 24;
+                onStrip.add(new CheckMark(random.nextBoolean(), new Point(along, across), "place " + k));
+            }
+            for (double scale : new double[] {2, 4, 10}) {
+                Labels.assertChecksClear(SectionDrawing.of(section, inSection, scale));
+                Labels.assertChecksClear(LayoutDrawing.of(layout, onStrip, scale));
+            }
+        }
+    }
+
+    /** Texts of files in true size, which stand among the lines. */
+    @Test
+    void texts_of_exported_plans_keep_apart() {
+        Random random = new Random(20261129);
+        for (int i = 0; i < 24; i++) {
+            String text = any(random);
+            Ring ring = TextRing.of(text);
+            Set<String> parts = ring.sections().stream().map(PartSection::name).collect(Collectors.toSet());
+            for (Content.Plan plan : List.of(
+                    Plans.of(RingSection.of(ring, parts, random.nextInt(80) * 4.5), ""),
+                    Plans.of(RingLayout.of(ring, "lights"), ""))) {
+                List<Mark.Label> texts = plan.layers().stream()
+                        .flatMap(layer -> layer.notes().stream())
+                        .map(note -> new Mark.Label(
+                                note.text(),
+                                note.at().plus(0, -note.heightMm() / 2),
+                                note.heightMm() / 0.72,
+                                StrokeText.Anchor.MIDDLE,
+                                false,
+                                0))
+                        .toList();
+                assertThat(texts).hasSizeGreaterThan(2);
+                Bounds all = texts.stream().map(Mark::bounds).reduce(Bounds.NONE, Bounds::with);
+                Labels.assertApart(new Drawing(text, "", all, 1, List.copyOf(texts)));
             }
         }
     }
