@@ -1,8 +1,11 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 // Opens a written page in Chromium and uses the model on it as a person would. Says "all is well" or what is not; leaves pictures.
 // Arguments: the folder with node_modules, the browser, the page, a folder for pictures.
+const fs = require('fs');
 const [modules, executablePath, page, folder] = process.argv.slice(2);
 const { chromium } = require(`${modules}/node_modules/playwright-core`);
+
+const axe = fs.readFileSync(`${modules}/node_modules/axe-core/axe.min.js`, 'utf8');
 
 const complaints = [];
 const check = (what, holds) => {
@@ -61,7 +64,21 @@ async function main() {
         input.dispatchEvent(new Event('input'));
     }, value);
 
+    /** The whole page by the rules of WCAG 2.2, levels A and AA, as far as a program can judge them. */
+    const accessible = async (when) => {
+        const found = await tab.evaluate(async (text) => {
+            if (!window.axe) {
+                (0, eval)(text);
+            }
+            const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+            const result = await window.axe.run(document, { runOnly: rules });
+            return result.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).slice(0, 3).join(', ')}`);
+        }, axe).catch((fault) => [`axe did not run: ${fault.message}`]);
+        check(`axe, ${when}: ${found.join('; ')}`, found.length === 0);
+    };
+
     const start = await look();
+    await accessible('loaded');
     check('the model is blank', start.colours > 60 && start.filled > 1000);
     await shot('start');
 
@@ -103,6 +120,7 @@ async function main() {
     const capped = await look();
     check('the cut takes nothing', capped.filled < start.filled);
     await shot('cut-along');
+    await accessible('cut');
     const bare = await figure.evaluate(async (element) => {
         element.viewer.cut.caps.forEach((cap) => { cap.visible = false; });
         element.viewer.draw();
@@ -124,6 +142,7 @@ async function main() {
     const places = await figure.evaluate((element) => element.viewer.model.parts.map((part) => part.pieces[0].group.position.z));
     check('the collar is not farthest out', places[1] > places[2] && places[2] > places[0] && places[0] === 0);
     await shot('apart');
+    await accessible('taken apart');
     await figure.getByRole('button', { name: 'Reset' }).click();
 
     // Hiding a part.
@@ -144,6 +163,7 @@ async function main() {
     });
     await tab.mouse.move(...spot);
     await shot('hover');
+    await accessible('pointed at');
     const note = await figure.locator('.turntable-note').textContent();
     check(`the note says nothing of a weight: ${note}`, /weight\(\w+\) = [\d.]+ g/.test(note));
     const before = await state();
@@ -178,9 +198,11 @@ async function main() {
     await tab.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
     await figure.getByRole('button', { name: 'Three-quarter' }).click();
     await shot('dark');
+    await accessible('in the dark');
     await tab.setViewportSize({ width: 390, height: 800 });
     await look();
     await shot('narrow');
+    await accessible('narrow');
     check('the page is wider than a telephone', await tab.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth));
     await browser.close();
 }

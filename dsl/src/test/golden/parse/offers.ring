@@ -23,6 +23,8 @@ export "d.3mf" { as cast  laid out spacing 3 mm  replace }
 export "e.stl" { as finished  assembled }
 export "f.dxf" { layout of lights }
 export "g.svg" { section of shank, stripe at 30 deg  replace }
+export "v.svg" { views of shank, stripe }
+export "v.dxf" { views }
 export "h.csv" { weights in all metals }
 export "i.csv" { casting  shrinkage 1.6 % }
 export "j.csv" { quote { metal 60 EUR/g } }

@@ -26,6 +26,7 @@ import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.explain.Explainer;
 import bandwright.dsl.export.Content;
 import bandwright.dsl.export.Plans;
+import bandwright.dsl.export.ViewsPlan;
 import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.offer.Offer;
@@ -179,6 +180,9 @@ final class Asking {
         @Override
         public Content.Plan plan(ShowSubject subject, Span asked) {
             whole(asked);
+            if (subject instanceof ShowSubject.Views views) {
+                return ViewsPlan.of(RingViews.of(ring.get(), partsOf(views)), design.fingerprint());
+            }
             return subject instanceof ShowSubject.Layout layout
                     ? Plans.of(RingLayout.of(ring.get(), design.rowNamed(layout.row(), source)), design.fingerprint())
                     : Plans.of(cut((ShowSubject.Section) subject), design.fingerprint());
@@ -406,12 +410,16 @@ final class Asking {
     }
 
     private Answer views(ShowSubject.Views views, Show show) {
-        Set<String> parts = views.parts().isEmpty() ? allParts(views.span()) : parts(views.parts());
+        Set<String> parts = partsOf(views);
         if (show.state() != Show.State.CAST) {
             return Charts.drawn(ViewsDrawing.of(RingViews.of(ring.get(), parts)));
         }
         refuseNotCast(views.parts());
         return Charts.drawn(ViewsDrawing.of(RingViews.asCast(ring.get(), parts)));
+    }
+
+    private Set<String> partsOf(ShowSubject.Views views) {
+        return views.parts().isEmpty() ? allParts(views.span()) : parts(views.parts());
     }
 
     private Section cut(ShowSubject.Section section) {

@@ -46,7 +46,7 @@ final class Exporting {
     interface Maker {
         Content.Model model(@Nullable Block<ExportProperty> block, Span asked);
 
-        /** @param subject a section or a layout */
+        /** @param subject a section, a layout or views */
         Content.Plan plan(ShowSubject subject, Span asked);
 
         /** The table that answers a question. */
@@ -158,7 +158,9 @@ final class Exporting {
 
     private static boolean isPlan(Statement question) {
         return question instanceof Show show
-                && (show.subject() instanceof ShowSubject.Section || show.subject() instanceof ShowSubject.Layout);
+                && (show.subject() instanceof ShowSubject.Section
+                        || show.subject() instanceof ShowSubject.Layout
+                        || show.subject() instanceof ShowSubject.Views);
     }
 
     private static boolean isPattern(ExportProperty property) {

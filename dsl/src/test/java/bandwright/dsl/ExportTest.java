@@ -321,6 +321,28 @@ class ExportTest {
     }
 
     @Test
+    void views_in_dxf_have_three_views_in_their_true_size() {
+        Workbench tube =
+                Workbench.empty().define("ring", new SourceText("ring", """
+                        profile bar = rectangle(width: 4 mm, height: 2 mm)
+                        band shank { finger DE 18  profile bar  metal silver-925 }
+                        """)).workbench();
+        DxfReading dxf = new DxfReading(
+                exported(tube, "export \"views.dxf\" { views }").files().get(0).bytes());
+
+        assertThat(dxf.kinds("front_dimensions")).containsEntry("TEXT", 3).containsEntry("LINE", 3);
+        assertThat(dxf.kinds("side_dimensions")).containsEntry("TEXT", 1);
+        assertThat(dxf.kinds("plan_metal")).isNotEmpty();
+        assertThat(dxf.kinds("front_stones")).isEmpty();
+        assertThat(new String(
+                        files("export \"views.svg\" { views of shank, stripe }")
+                                .get(0)
+                                .bytes(),
+                        java.nio.charset.StandardCharsets.UTF_8))
+                .contains("id=\"front_metal\"", "id=\"side_stones\"", "first-angle projection", "width 4.6 mm");
+    }
+
+    @Test
     void an_svg_is_in_true_size_with_a_group_for_each_meaning() throws Exception {
         byte[] bytes = files("export \"marks.svg\" { layout of lights }").get(0).bytes();
         Document svg = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(bytes));

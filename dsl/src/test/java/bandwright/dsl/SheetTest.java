@@ -5,14 +5,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import bandwright.dsl.check.Finding;
 import bandwright.dsl.export.Tool;
 import bandwright.dsl.golden.GoldenFiles;
+import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.source.SourceText;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -72,8 +77,11 @@ class SheetTest {
         report.parts()
                 .forEach(part ->
                         assertThat(words).contains(bandwright.dsl.quantity.QuantityFormat.number(part.weightG(), 3)));
+        assertThat(report.checks()).hasSizeGreaterThan(30);
         report.checks()
-                .forEach(check -> assertThat(words).contains(check.title().split(" ", -1)[0]));
+                .forEach(check -> assertThat(hasRow(words, check))
+                        .as(check.title() + " " + check.measured())
+                        .isTrue());
         for (String part : List.of(
                 "Drawings",
                 "Parts and weights",
@@ -92,9 +100,46 @@ class SheetTest {
         }
     }
 
+    /** A row that begins with the whole title, broken into lines or not, and has value and verdict on its first line. */
+    private static boolean hasRow(String words, Finding check) {
+        String title = Stream.of(check.title().split(" ", -1))
+                .map(Pattern::quote)
+                .collect(Collectors.joining("(?: |(?=[^\\n]*\\n)[^\\n]*\\n)"));
+        Quantity measured = check.measured();
+        String value = measured == null ? "" : measured.toString();
+        String verdict = check.verdict().word().split(" ", -1)[0];
+        return Pattern.compile("(?m)^(?=([^\\n]*))" + title)
+                .matcher(words)
+                .results()
+                .map(found -> found.group(1))
+                .anyMatch(line ->
+                        (line + " ").matches(".*\\s{2}" + Pattern.quote(value) + "\\s.*\\s" + verdict + "\\s.*"));
+    }
+
+    /** In two Java machines: nothing of the bytes hangs on what a process happens to hold. */
     @Test
-    void the_same_ring_gives_the_same_bytes() {
-        assertThat(sheet("sheet \"sheet.pdf\"")).isEqualTo(sheet("sheet \"sheet.pdf\""));
+    void the_same_ring_gives_the_same_bytes_in_another_process() throws Exception {
+        Path path = folder.resolve("other.pdf");
+        String said = Tool.run(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                SheetTest.class.getName(),
+                path.toString()));
+        assertThat(said).doesNotContain("Exception");
+        assertThat(Files.readAllBytes(path)).isEqualTo(sheet("sheet \"sheet.pdf\""));
+    }
+
+    /** The other process. */
+    public static void main(String[] arguments) throws IOException {
+        Files.write(Path.of(arguments[0]), sheet("sheet \"sheet.pdf\""));
+    }
+
+    @Test
+    void the_first_page_has_pictures_with_captions_and_views() throws Exception {
+        String first = words(sheet("sheet \"sheet.pdf\"")).split("page 1 of", 2)[0];
+        assertThat(first)
+                .contains("As set", "As cast, for the setter", "Views of Harbour light", "first-angle projection");
     }
 
     @Test

@@ -13,7 +13,7 @@ public sealed interface Content {
     /** The kinds of content, each with the words for it. */
     enum Kind {
         MODEL("parts as solids"),
-        PLAN("a section or a layout"),
+        PLAN("a section, a layout or views"),
         ROWS("a table");
 
         private final String words;

@@ -44,6 +44,13 @@ final class HeldBuilder extends BandParserBaseVisitor<Statement> {
     }
 
     @Override
+    public Statement visitHeldViews(BandParser.HeldViewsContext tree) {
+        List<Name> parts =
+                tree.parts() == null ? List.of() : Trees.names(tree.parts().part());
+        return show(new ShowSubject.Views(parts, Trees.span(tree)));
+    }
+
+    @Override
     public Statement visitHeldWeights(BandParser.HeldWeightsContext tree) {
         return show(new ShowSubject.Weights(tree.ALL() != null, Trees.span(tree)));
     }

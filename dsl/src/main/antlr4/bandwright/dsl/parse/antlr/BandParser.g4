@@ -218,6 +218,7 @@ exportProperty
 held
     : SECTION (OF parts)? (AT at=amount)?                                             # heldSection
     | LAYOUT OF name                                                                  # heldLayout
+    | VIEWS (OF parts)?                                                               # heldViews
     | WEIGHTS (IN ALL METALS)?                                                        # heldWeights
     | CASTING                                                                         # heldCasting
     | topic=(STONES | DECISIONS | BLANK | STEPS | OPTIONS | SIZE)                     # heldTopic

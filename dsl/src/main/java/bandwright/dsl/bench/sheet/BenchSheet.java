@@ -72,15 +72,21 @@ public final class BenchSheet {
         grid(facts(story.fingerprint()));
         findings.failedInShort().ifPresent(failed -> paragraph(Sentences.of("sheet.failed", failed)));
         Set<String> parts = ring.sections().stream().map(PartSection::name).collect(Collectors.toSet());
-        items.add(new PageItem.Pictures(List.of(
-                RingPictures.picture(ring, parts, Camera.THREE_QUARTER, "three-quarter"),
-                ring.design().stoneRows().isEmpty()
-                        ? RingPictures.picture(ring, parts, Camera.FRONT, "front")
-                        : RingPictures.asCast(ring, parts, Camera.THREE_QUARTER, "three-quarter"))));
+        boolean bare = ring.design().stoneRows().isEmpty();
+        items.add(new PageItem.Pictures(
+                List.of(
+                        RingPictures.picture(ring, parts, Camera.THREE_QUARTER, "three-quarter"),
+                        bare
+                                ? RingPictures.picture(ring, parts, Camera.FRONT, "front")
+                                : RingPictures.asCast(ring, parts, Camera.THREE_QUARTER, "three-quarter")),
+                List.of(
+                        Sentences.of(bare ? "sheet.three-quarter" : "sheet.set"),
+                        Sentences.of(bare ? "sheet.front" : "sheet.cast"))));
 
         heading("drawings");
         items.add(new PageItem.CheckBar());
         SheetDrawings drawings = new SheetDrawings(ring, findings, wishes.paper());
+        items.add(drawings.views());
         items.addAll(drawings.sections());
         items.addAll(drawings.layouts());
 

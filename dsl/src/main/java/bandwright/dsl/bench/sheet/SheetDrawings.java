@@ -21,8 +21,11 @@ import bandwright.dsl.view.drawing.Layout;
 import bandwright.dsl.view.drawing.LayoutDrawing;
 import bandwright.dsl.view.drawing.Section;
 import bandwright.dsl.view.drawing.SectionDrawing;
+import bandwright.dsl.view.drawing.Views;
+import bandwright.dsl.view.drawing.ViewsDrawing;
 import bandwright.dsl.view.ring.RingLayout;
 import bandwright.dsl.view.ring.RingSection;
+import bandwright.dsl.view.ring.RingViews;
 
 /** The drawings of a sheet: sections through a stone and beside it, and the strip of each row, magnified and in true size. */
 final class SheetDrawings {
@@ -34,6 +37,9 @@ final class SheetDrawings {
     /** The tallest a drawing may be, so that one fits below a heading, mm. */
     private static final double TALLEST = 200;
 
+    /** What the first page has left below facts and pictures, mm. */
+    private static final double FIRST_PAGE = 100;
+
     private final Ring ring;
     private final Findings findings;
     private final Paper paper;
@@ -44,6 +50,12 @@ final class SheetDrawings {
         this.findings = findings;
         this.paper = paper;
         ring.sections().stream().map(PartSection::name).forEach(parts::add);
+    }
+
+    /** Front, side and plan, so large that they go on the first page, below the pictures. */
+    PageItem views() {
+        Views views = RingViews.of(ring, parts);
+        return new PageItem.Plan(fitted(scale -> ViewsDrawing.of(views, scale), FIRST_PAGE));
     }
 
     /** At the top of the ring and, where a row has seats all alike, half a step further on, between two stones. */
@@ -90,12 +102,16 @@ final class SheetDrawings {
         return items;
     }
 
-    /** The largest that fits on the paper. */
     private Drawing fitted(DoubleFunction<Drawing> drawn) {
+        return fitted(drawn, TALLEST);
+    }
+
+    /** The largest that fits on the paper. */
+    private Drawing fitted(DoubleFunction<Drawing> drawn, double tallest) {
         for (double scale : SCALES) {
             Drawing drawing = drawn.apply(scale);
             if (drawing.box().width() * drawing.scale() <= paper.usableWidthMm()
-                    && drawing.box().height() * drawing.scale() <= TALLEST) {
+                    && drawing.box().height() * drawing.scale() <= tallest) {
                 return drawing;
             }
         }

@@ -46,7 +46,8 @@ record GlbMesh(float[] positions, float[] normals, int[] triangles, List<FaceSta
     static GlbMesh inSteps(Mesh mesh, Surfaces surfaces) {
         double furthest = 0;
         for (int v = 0; v < mesh.vertexCount(); v++) {
-            furthest = Math.max(furthest, Math.max(Math.abs(mesh.x(v)), Math.max(Math.abs(mesh.y(v)), Math.abs(mesh.z(v)))));
+            furthest = Math.max(
+                    furthest, Math.max(Math.abs(mesh.x(v)), Math.max(Math.abs(mesh.y(v)), Math.abs(mesh.z(v)))));
         }
         double step = FINEST_STEP_MM;
         while (furthest / step >= Short.MAX_VALUE) {

@@ -285,9 +285,14 @@ final class PageFlow {
     private double pictureHeight(PageItem.Pictures pictures) {
         double each = pictureWidth(pictures);
         return pictures.pictures().stream()
-                .mapToDouble(picture -> each * picture.height() / picture.width())
-                .max()
-                .orElse(0);
+                        .mapToDouble(picture -> each * picture.height() / picture.width())
+                        .max()
+                        .orElse(0)
+                + captionHeight(pictures);
+    }
+
+    private static double captionHeight(PageItem.Pictures pictures) {
+        return pictures.captions().isEmpty() ? 0 : CELL * LEADING + 1;
     }
 
     private void pictures(PageItem.Pictures pictures) throws IOException {
@@ -295,10 +300,16 @@ final class PageFlow {
         room(height);
         double each = pictureWidth(pictures);
         double left = Paper.MARGIN;
-        for (Picture picture : pictures.pictures()) {
+        for (int i = 0; i < pictures.pictures().size(); i++) {
+            Picture picture = pictures.pictures().get(i);
             double high = each * picture.height() / picture.width();
             PDImageXObject image = PDImageXObject.createFromByteArray(document, picture.png(), null);
             pen.stream().drawImage(image, (float) left, (float) (y - high), (float) each, (float) high);
+            if (i < pictures.captions().size()) {
+                String caption =
+                        letters.lines(pictures.captions().get(i), CELL, each).get(0);
+                pen.text(caption, left, y - height + 0.3 * CELL, CELL, Pen.INK);
+            }
             left += each + SPACE;
         }
         y -= height + SPACE;

@@ -40,14 +40,20 @@ public sealed interface PageItem {
      * Pictures side by side, as wide as fits.
      *
      * @param mostMm the widest that each may be, mm
+     * @param captions what stands below each; none where the text around says it
      */
-    record Pictures(List<Picture> pictures, double mostMm) implements PageItem {
+    record Pictures(List<Picture> pictures, double mostMm, List<String> captions) implements PageItem {
         public Pictures {
             pictures = List.copyOf(pictures);
+            captions = List.copyOf(captions);
         }
 
-        public Pictures(List<Picture> pictures) {
-            this(pictures, Double.MAX_VALUE);
+        public Pictures(List<Picture> pictures, double mostMm) {
+            this(pictures, mostMm, List.of());
+        }
+
+        public Pictures(List<Picture> pictures, List<String> captions) {
+            this(pictures, Double.MAX_VALUE, captions);
         }
     }
 

@@ -40,7 +40,8 @@ public record Views(String title, String description, View front, View side, Vie
             dimensions = List.copyOf(dimensions);
         }
 
-        Bounds bounds() {
+        /** About all of its lines, dimensions left out. */
+        public Bounds bounds() {
             Bounds bounds = Bounds.NONE;
             for (List<List<Point>> lines : List.of(metal, stones, axes)) {
                 for (List<Point> line : lines) {

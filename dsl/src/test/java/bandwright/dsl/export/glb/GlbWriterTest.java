@@ -42,12 +42,12 @@ class GlbWriterTest {
         assertThat(viewed(HARBOUR_LIGHT + "\nview ring\n").glb().length).isBetween(20_000, 300_000);
     }
 
-    /** Two lines round the most of a ring, of which nothing repeats. */
+    /** A line round the most of a ring, of which nothing repeats. */
     private static final String LOPSIDED = """
             profile bar = flat(width: 5 mm, height: 2.2 mm)
             band shank { finger ISO 57  profile bar  metal yellow-gold-750 }
             stone-row lights on shank {
-              stone round diamond 1.5 mm  across -1 mm, 1 mm  around 300 deg  spacing at least 0.2 mm  sink 0.2 mm
+              stone round diamond 1.5 mm  around 300 deg  spacing at least 0.2 mm  sink 0.2 mm
             }
             cut seats for lights from shank { hole 0.8 mm  bearing 0.35 mm  clearance 0.01 mm }
             prongs pins for lights on shank { diameter 0.5 mm  rise 0.3 mm  across 0.42 mm }
@@ -56,7 +56,7 @@ class GlbWriterTest {
 
     @Test
     void the_page_s_file_is_small_where_nothing_repeats() {
-        assertThat(viewed(LOPSIDED).glb().length).isBetween(500_000, 1_400_000);
+        assertThat(viewed(LOPSIDED).glb().length).isBetween(500_000, 1_200_000);
     }
 
     /** Each corner of the packed mesh is one of the ring's, no further off than half a step in each direction. */

@@ -18,6 +18,7 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.TextRing;
 import bandwright.dsl.export.Content;
 import bandwright.dsl.export.Plans;
+import bandwright.dsl.export.ViewsPlan;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.source.SourceText;
@@ -132,7 +133,8 @@ class ChecksInDrawingsTest {
             Set<String> parts = ring.sections().stream().map(PartSection::name).collect(Collectors.toSet());
             for (Content.Plan plan : List.of(
                     Plans.of(RingSection.of(ring, parts, random.nextInt(80) * 4.5), ""),
-                    Plans.of(RingLayout.of(ring, "lights"), ""))) {
+                    Plans.of(RingLayout.of(ring, "lights"), ""),
+                    ViewsPlan.of(RingViews.of(ring, Set.of("shank")), ""))) {
                 List<Mark.Label> texts = plan.layers().stream()
                         .flatMap(layer -> layer.notes().stream())
                         .map(note -> new Mark.Label(
