@@ -1,6 +1,9 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.render;
 
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.RecursiveAction;
+
 /**
  * A tree of boxes over all triangles of a scene, for finding the nearest one that a ray meets.
  *
@@ -11,6 +14,9 @@ package bandwright.dsl.view.render;
 final class TriangleTree {
     private static final int BINS = 16;
     private static final int LEAF = 3;
+
+    /** Triangles from which a node's two sides are made at once. */
+    private static final int SHARED = 4000;
 
     /** Less than a ray's stack; what is still together so deep stays a leaf. */
     private static final int DEEPEST = 60;
@@ -29,7 +35,6 @@ final class TriangleTree {
 
     private final float[] centres;
     private final float[] leafCorners;
-    private int nodes = 1;
 
     TriangleTree(TriangleSoup soup) {
         int count = soup.count();
@@ -47,30 +52,62 @@ final class TriangleTree {
                 centres[3 * t + k] = (Math.min(a, Math.min(b, c)) + Math.max(a, Math.max(b, c))) / 2;
             }
         }
-        split(soup, 0, 0, count, 0);
+        ForkJoinPool.commonPool().invoke(new Split(soup, 0, 0, count, 0));
         leafCorners = new float[9 * count];
         for (int i = 0; i < count; i++) {
             System.arraycopy(soup.corners, 9 * order[i], leafCorners, 9 * i, 9);
         }
     }
 
-    private void split(TriangleSoup soup, int node, int from, int to, int depth) {
-        measure(soup, node, from, to);
-        starts[node] = from;
-        counts[node] = to - from;
-        if (to - from <= LEAF || depth == DEEPEST) {
-            return;
+    /**
+     * Makes a node and all below it; on as many cores as there are where that pays. No two nodes are cut at the same place in the row of triangles, so
+     * the place is the number of its children, whoever is first.
+     */
+    private final class Split extends RecursiveAction {
+        private static final long serialVersionUID = 1;
+
+        private final transient TriangleSoup soup;
+        private final int node;
+        private final int from;
+        private final int to;
+        private final int depth;
+
+        Split(TriangleSoup soup, int node, int from, int to, int depth) {
+            this.soup = soup;
+            this.node = node;
+            this.from = from;
+            this.to = to;
+            this.depth = depth;
         }
-        int middle = partition(soup, from, to);
-        if (middle == from || middle == to) {
-            return;
+
+        @Override
+        protected void compute() {
+            split(node, from, to, depth);
         }
-        int children = nodes;
-        nodes += 2;
-        starts[node] = children;
-        counts[node] = 0;
-        split(soup, children, from, middle, depth + 1);
-        split(soup, children + 1, middle, to, depth + 1);
+
+        private void split(int below, int low, int high, int deep) {
+            measure(soup, below, low, high);
+            starts[below] = low;
+            counts[below] = high - low;
+            if (high - low <= LEAF || deep == DEEPEST) {
+                return;
+            }
+            int middle = partition(soup, low, high);
+            if (middle == low || middle == high) {
+                return;
+            }
+            int children = 2 * middle - 1;
+            starts[below] = children;
+            counts[below] = 0;
+            if (high - low > SHARED) {
+                invokeAll(
+                        new Split(soup, children, low, middle, deep + 1),
+                        new Split(soup, children + 1, middle, high, deep + 1));
+            } else {
+                split(children, low, middle, deep + 1);
+                split(children + 1, middle, high, deep + 1);
+            }
+        }
     }
 
     private void measure(TriangleSoup soup, int node, int from, int to) {
