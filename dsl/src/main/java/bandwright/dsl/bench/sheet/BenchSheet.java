@@ -41,6 +41,9 @@ import bandwright.dsl.view.ring.RingTables;
  * work with its cautions, sizing and care, every check, and why the design is as it is.
  */
 public final class BenchSheet {
+    /** The width of a picture: it leaves the views room on the first page, mm. */
+    private static final double PICTURE_MM = 72;
+
     private final Ring ring;
     private final Workshop workshop;
     private final Findings findings;
@@ -79,6 +82,7 @@ public final class BenchSheet {
                         bare
                                 ? RingPictures.picture(ring, parts, Camera.FRONT, "front")
                                 : RingPictures.asCast(ring, parts, Camera.THREE_QUARTER, "three-quarter")),
+                PICTURE_MM,
                 List.of(
                         Sentences.of(bare ? "sheet.three-quarter" : "sheet.set"),
                         Sentences.of(bare ? "sheet.front" : "sheet.cast"))));

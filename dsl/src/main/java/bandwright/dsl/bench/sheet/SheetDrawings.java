@@ -37,8 +37,8 @@ final class SheetDrawings {
     /** The tallest a drawing may be, so that one fits below a heading, mm. */
     private static final double TALLEST = 200;
 
-    /** What the first page has left below facts and pictures, mm. */
-    private static final double FIRST_PAGE = 100;
+    /** What stands on the first page above the views, with its margins, mm. */
+    private static final double ABOVE_VIEWS = 185;
 
     private final Ring ring;
     private final Findings findings;
@@ -55,7 +55,7 @@ final class SheetDrawings {
     /** Front, side and plan, so large that they go on the first page, below the pictures. */
     PageItem views() {
         Views views = RingViews.of(ring, parts);
-        return new PageItem.Plan(fitted(scale -> ViewsDrawing.of(views, scale), FIRST_PAGE));
+        return new PageItem.Plan(fitted(scale -> ViewsDrawing.of(views, scale), paper.heightMm() - ABOVE_VIEWS));
     }
 
     /** At the top of the ring and, where a row has seats all alike, half a step further on, between two stones. */

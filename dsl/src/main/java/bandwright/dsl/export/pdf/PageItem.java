@@ -51,10 +51,6 @@ public sealed interface PageItem {
         public Pictures(List<Picture> pictures, double mostMm) {
             this(pictures, mostMm, List.of());
         }
-
-        public Pictures(List<Picture> pictures, List<String> captions) {
-            this(pictures, Double.MAX_VALUE, captions);
-        }
     }
 
     /** A drawing at its scale, as lines and letters. It is for the drawing to fit on the paper. */

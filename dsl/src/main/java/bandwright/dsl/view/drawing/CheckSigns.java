@@ -20,6 +20,9 @@ final class CheckSigns {
     private static final int INK = 0x222222;
     private static final int CIRCLE = 24;
 
+    /** Radius of a dot, mm on paper. */
+    private static final double DOT = 0.55;
+
     /** Lines of text are as long as the drawing is wide, but not shorter than this, mm on paper. */
     private static final double SHORTEST = 110;
 
@@ -53,7 +56,7 @@ final class CheckSigns {
     List<Mark> draw(List<Integer> numbers, double foot, Point moved, List<Mark.Label> labels) {
         List<Leader> leaders = new ArrayList<>();
         for (int number : numbers) {
-            leaders.add(new Leader(number, checks.get(number).at().plus(moved.x(), moved.y())));
+            leaders.add(leader(number, checks.get(number).at().plus(moved.x(), moved.y()), labels));
         }
         leaders.sort(
                 Comparator.comparingDouble((Leader leader) -> leader.place.x()).thenComparing(leader -> leader.number));
@@ -62,7 +65,7 @@ final class CheckSigns {
         uncross(leaders, signs, foot);
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < signs.length; i++) {
-            marks.addAll(leader(leaders.get(i), new Point(signs[i], foot), labels));
+            marks.addAll(line(leaders.get(i), new Point(signs[i], foot)));
         }
         for (int i = 0; i < signs.length; i++) {
             marks.addAll(sign(leaders.get(i).number, new Point(signs[i], foot + half), half));
@@ -70,7 +73,32 @@ final class CheckSigns {
         return marks;
     }
 
-    private record Leader(int number, Point place) {}
+    /**
+     * Where a line leads.
+     *
+     * @param radius of the circle about the place; 0 for a dot
+     */
+    private record Leader(int number, Point place, double radius) {}
+
+    /** To the place of a check or, where something is written there, to a circle about that. */
+    private Leader leader(int number, Point place, List<Mark.Label> labels) {
+        double dot = DOT * paper;
+        return labels.stream()
+                .map(Mark.Label::bounds)
+                .filter(box -> place.x() + dot > box.minX()
+                        && place.x() - dot < box.maxX()
+                        && place.y() + dot > box.minY()
+                        && place.y() - dot < box.maxY())
+                .findFirst()
+                .map(box -> about(number, place, box))
+                .orElse(new Leader(number, place, 0));
+    }
+
+    private Leader about(int number, Point place, Bounds box) {
+        Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+        double corner = middle.distanceTo(new Point(box.maxX(), box.maxY()));
+        return new Leader(number, middle, Math.max(corner, middle.distanceTo(place)) + 0.2 * paper);
+    }
 
     /** Where the signs stand: above their places, those crowded together about the middle of their places. */
     private static double[] signs(List<Leader> leaders, double step) {
@@ -117,40 +145,20 @@ final class CheckSigns {
         return Math.abs(turn) < 1e-9 ? 0 : Math.signum(turn);
     }
 
-    /** A line to a dot, or to a circle about what is written at the place. */
-    private List<Mark> leader(Leader leader, Point sign, List<Mark.Label> labels) {
+    private List<Mark> line(Leader leader, Point sign) {
         int colour = checks.get(leader.number).failed() ? FAILED : CLOSE;
         Point place = leader.place;
-        double dot = 0.55 * paper;
-        double radius = labels.stream()
-                .map(Mark.Label::bounds)
-                .filter(box -> place.x() + dot > box.minX()
-                        && place.x() - dot < box.maxX()
-                        && place.y() + dot > box.minY()
-                        && place.y() - dot < box.maxY())
-                .mapToDouble(box -> about(place, box) + 0.2 * paper)
-                .max()
-                .orElse(0);
-        boolean free = radius == 0;
-        double length = Math.max(sign.distanceTo(place), radius);
-        Point end = length == 0
-                ? place
-                : place.plus(radius / length * (sign.x() - place.x()), radius / length * (sign.y() - place.y()));
+        boolean free = leader.radius == 0;
+        double share = free ? 0 : leader.radius / Math.max(leader.radius, sign.distanceTo(place));
+        Point end = place.plus(share * (sign.x() - place.x()), share * (sign.y() - place.y()));
         return List.of(
                 new Mark.Stroke(List.of(sign, end), PAPER, 0.5 * paper, Mark.Dash.NONE),
                 new Mark.Stroke(List.of(sign, end), colour, 0.2 * paper, Mark.Dash.NONE),
                 new Mark.Shape(
-                        Region.of(circle(place, free ? dot : radius)),
+                        Region.of(circle(place, free ? DOT * paper : leader.radius)),
                         free ? colour : Mark.NONE,
                         free ? PAPER : colour,
                         0.2 * paper));
-    }
-
-    /** How far from a point the furthest corner of a box is. */
-    private static double about(Point point, Bounds box) {
-        double x = Math.max(point.x() - box.minX(), box.maxX() - point.x());
-        double y = Math.max(point.y() - box.minY(), box.maxY() - point.y());
-        return Math.sqrt(x * x + y * y);
     }
 
     private List<Mark> sign(int number, Point middle, double half) {
