@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.LongStream;
 
 import bandwright.dsl.Sweep;
 import bandwright.dsl.view.Table;
@@ -143,7 +144,7 @@ public final class Catalogue {
         }
     }
 
-    /** Asks the disk before hours of work whether their fruit will fit: rows are about as long as the first. */
+    /** Asks the disk before hours of work whether their fruit will fit: rows are about as long as the first, the middle and the last. */
     private void checkRoom(long done) throws CatalogueFault {
         long usable;
         try {
@@ -156,16 +157,21 @@ public final class Catalogue {
         } catch (IOException unknown) {
             return;
         }
-        double wanted =
-                ROOM * (sweep.rows() - done) * Table.csvLine(sweep.row(0)).length();
-        if (wanted > usable) {
-            throw new CatalogueFault(String.format(
-                    Locale.ROOT,
-                    "the disk has room for %.1f GB, and %d rows take about %.1f GB",
-                    usable / 1e9,
-                    sweep.rows() - done,
-                    wanted / 1e9));
+        double length = LongStream.of(0, sweep.rows() / 2, sweep.rows() - 1)
+                .map(row -> Table.csvLine(sweep.row(row)).length())
+                .average()
+                .orElseThrow();
+        double wanted = ROOM * length * (double) (sweep.rows() - done);
+        if (wanted > (double) usable) {
+            throw new CatalogueFault("the disk has room for " + size((double) usable) + ", and " + (sweep.rows() - done)
+                    + " rows take about " + size(wanted));
         }
+    }
+
+    private static String size(double bytes) {
+        return bytes < 1e9
+                ? String.format(Locale.ROOT, "%.3f MB", bytes / 1e6)
+                : String.format(Locale.ROOT, "%.1f GB", bytes / 1e9);
     }
 
     private static String reason(IOException failure) {
