@@ -21,8 +21,8 @@ import bandwright.kernel.app.Main;
 
 /** The program as one jar, made of what the tests run with: the real one is packaged only after them. */
 public final class ProgramJar {
-    private static final Pattern FOR_TESTS =
-            Pattern.compile("test-classes|surefire|junit|assertj|archunit|opentest4j|apiguardian|byte-buddy|slf4j");
+    private static final Pattern FOR_TESTS = Pattern.compile(
+            "test-classes|surefire|spark|scala|hadoop|junit|assertj|archunit|opentest4j|apiguardian|byte-buddy|slf4j");
 
     private ProgramJar() {}
 

@@ -150,6 +150,13 @@ class StructureTest {
             .dependOnClassesThat(resideInAPackage("com.fasterxml.."));
 
     @ArchTest
+    static final ArchRule spark_is_known_in_one_place = noClasses()
+            .that(notIn("bandwright.kernel.catalogue.spark"))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.apache.spark..", "org.apache.hadoop..", "scala.."))
+            .because("its classes are there only where it started the program");
+
+    @ArchTest
     static final ArchRule command_lines_are_read_in_one_place = noClasses()
             .that(notIn("bandwright.kernel.app"))
             .should()

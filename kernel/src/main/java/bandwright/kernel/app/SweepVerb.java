@@ -12,15 +12,19 @@ import bandwright.dsl.Sweep;
 import bandwright.dsl.Swept;
 import bandwright.kernel.catalogue.Catalogue;
 import bandwright.kernel.catalogue.CatalogueFault;
+import bandwright.kernel.catalogue.DesignText;
 import bandwright.kernel.catalogue.Digests;
 import bandwright.kernel.catalogue.Heading;
 import bandwright.kernel.catalogue.Over;
 import bandwright.kernel.catalogue.Plan;
 import bandwright.kernel.catalogue.PlanReader;
+import bandwright.kernel.catalogue.spark.SparkCatalogue;
 import bandwright.kernel.cell.CellState;
 import bandwright.kernel.cell.Guard;
+import bandwright.kernel.cell.java.JavaNotRun;
 import bandwright.kernel.notebook.Notebook;
 import bandwright.kernel.notebook.NotebookCell;
+import bandwright.kernel.run.CellRun;
 import bandwright.kernel.run.NotebookRun;
 import bandwright.kernel.run.NotebookRunner;
 
@@ -31,9 +35,10 @@ record SweepVerb(
         List<String> over,
         List<String> measures,
         @Nullable Path planFile,
-        Path out,
+        String out,
         Mode mode,
         int threads,
+        boolean spark,
         boolean quiet) {
 
     /** What to do with an older catalogue of that name. */
@@ -48,7 +53,9 @@ record SweepVerb(
             throw new UsageFault("--threads must be at least 1");
         }
         Notebook notebook = Inputs.read(design);
-        if (RunFiles.same(out, design)) {
+        if (spark && mode == Mode.RESUME) {
+            throw new UsageFault("--spark goes on by itself where a machine is lost; --resume is for one machine");
+        } else if (!spark && RunFiles.same(Path.of(out), design)) {
             throw new UsageFault("this would overwrite " + design);
         }
         NotebookRun run = NotebookRunner.defineWithoutJava(notebook);
@@ -67,7 +74,14 @@ record SweepVerb(
             }
             Heading heading = new Heading(
                     new Version().getVersion()[0], run.report().fingerprint(), Digests.sha256(text(notebook)), plan);
-            write(new Catalogue(sweep, heading, out));
+            if (spark) {
+                onSpark(new DesignText(texts(run), plan.text().text()), heading, sweep);
+            } else {
+                write(new Catalogue(sweep, heading, Path.of(out)));
+            }
+            if (!quiet) {
+                terminal.say("wrote " + out);
+            }
             return ExitCode.GOOD;
         } catch (CatalogueFault fault) {
             throw new UsageFault(String.valueOf(fault.getMessage()));
@@ -85,9 +99,32 @@ record SweepVerb(
         } finally {
             progress.end();
         }
-        if (!quiet) {
-            terminal.say("wrote " + out);
+    }
+
+    private void onSpark(DesignText text, Heading heading, Sweep sweep) throws CatalogueFault, UsageFault {
+        try {
+            new SparkCatalogue(text, heading, sweep, out).write(mode == Mode.REPLACE, words -> {
+                if (!quiet) {
+                    terminal.say(words);
+                }
+            });
+        } catch (NoClassDefFoundError missing) {
+            throw new UsageFault("--spark needs Spark's own classes: start the program by spark-submit");
         }
+    }
+
+    /** All that made the design; what cells in Java would have done is not in it. */
+    private static List<DesignText.Cell> texts(NotebookRun run) {
+        List<DesignText.Cell> texts = new ArrayList<>();
+        for (CellRun cell : run.cells()) {
+            boolean java = cell.diagnostics().stream()
+                    .anyMatch(diagnostic -> diagnostic.code().equals(JavaNotRun.CODE));
+            if (cell.cell().runs() && !java) {
+                texts.add(new DesignText.Cell(
+                        cell.cell().id(), "cell " + cell.number(), cell.cell().source()));
+            }
+        }
+        return texts;
     }
 
     private Plan plan() throws CatalogueFault, UsageFault {

@@ -124,8 +124,14 @@ final class Verbs {
                             })
                     @Nullable
                     Path plan,
-            @Option(names = "--out", paramLabel = "FILE", required = true, description = "The file of rows, CSV.")
-                    Path out,
+            @Option(
+                            names = "--out",
+                            paramLabel = "FILE",
+                            required = true,
+                            description = "The file of rows, CSV; with --spark a folder.")
+                    String out,
+            @Option(names = "--spark", description = "On Apache Spark, by which the program was started.")
+                    boolean spark,
             @Option(names = "--resume", description = "Go on with what was stopped.") boolean resume,
             @Option(names = "--replace", description = "Begin anew, over an older file.") boolean replace,
             @Option(
@@ -151,6 +157,7 @@ final class Verbs {
                             out,
                             mode,
                             threads == null ? Runtime.getRuntime().availableProcessors() : threads,
+                            spark,
                             quiet)
                     .run();
         });

@@ -33,8 +33,8 @@ public record Heading(String engine, String design, String text, Plan plan) {
         return printer;
     }
 
-    /** The side file of a catalogue that is under way. */
-    byte[] begun(Sweep sweep) {
+    /** The side file of a catalogue that is under way, and of one that is many files. */
+    public byte[] begun(Sweep sweep) {
         return bytes(tree(sweep));
     }
 

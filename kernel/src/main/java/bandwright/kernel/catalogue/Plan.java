@@ -14,6 +14,9 @@ import bandwright.dsl.source.SourceText;
  * @param measures expressions of the language; the headline numbers if there are none
  */
 public record Plan(List<Over> over, List<String> measures) {
+    /** How messages call the text of a plan. */
+    static final String NAME = "the plan";
+
     public Plan {
         over = List.copyOf(over);
         measures = List.copyOf(measures);
@@ -27,6 +30,6 @@ public record Plan(List<Over> over, List<String> measures) {
                 .map(Over::axis)
                 .collect(Collectors.joining(", "));
         String asked = measures.stream().map(measure -> "  " + measure + "\n").collect(Collectors.joining());
-        return new SourceText("the plan", "vary " + axes + (measures.isEmpty() ? "" : " {\n" + asked + "}") + "\n");
+        return new SourceText(NAME, "vary " + axes + (measures.isEmpty() ? "" : " {\n" + asked + "}") + "\n");
     }
 }
