@@ -24,6 +24,7 @@ import bandwright.dsl.explore.Chapter;
 import bandwright.dsl.explore.ContrastSide;
 import bandwright.dsl.explore.Contrasting;
 import bandwright.dsl.explore.Explorer;
+import bandwright.dsl.explore.Heard;
 import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
@@ -44,6 +45,7 @@ import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
 import bandwright.dsl.syntax.Title;
+import bandwright.dsl.syntax.Vary;
 import bandwright.dsl.view.Contrast;
 import bandwright.dsl.view.Turntable;
 import bandwright.dsl.view.drawing.OverlayDrawing;
@@ -307,6 +309,27 @@ public final class Workbench {
             return new Worked(OwnFunctions.worth(design.evaluate(asked.value(), expression)), List.of());
         } catch (Fault fault) {
             return new Worked(null, fault.diagnostics());
+        }
+    }
+
+    /**
+     * Every combination of some handles, to be worked out row by row; serves any number of threads.
+     *
+     * @param plan one {@code vary}: what varies, and in its braces what is asked for
+     */
+    public Swept sweep(SourceText plan) {
+        ParseResult parsed = RingParser.parse(plan);
+        if (parsed.hasErrors()) {
+            return new Swept(null, parsed.diagnostics());
+        }
+        List<Statement> statements = parsed.cell().statements();
+        if (statements.size() != 1 || !(statements.get(0) instanceof Vary vary)) {
+            return new Swept(null, List.of(Diagnostic.error("no-plan", null).build()));
+        }
+        try {
+            return new Swept(new Sweep(new Explorer(design, workshop, plan, Heard.NOTHING).sweep(vary)), List.of());
+        } catch (Fault fault) {
+            return new Swept(null, fault.diagnostics());
         }
     }
 

@@ -20,9 +20,9 @@ import java.util.stream.Stream;
 import bandwright.kernel.app.Main;
 
 /** The program as one jar, made of what the tests run with: the real one is packaged only after them. */
-final class ProgramJar {
-    private static final Pattern FOR_TESTS =
-            Pattern.compile("test-classes|surefire|junit|assertj|archunit|opentest4j|apiguardian|byte-buddy|slf4j");
+public final class ProgramJar {
+    private static final Pattern FOR_TESTS = Pattern.compile(
+            "test-classes|surefire|spark|scala|hadoop|junit|assertj|archunit|opentest4j|apiguardian|byte-buddy|slf4j");
 
     private ProgramJar() {}
 
@@ -50,7 +50,7 @@ final class ProgramJar {
         return file;
     }
 
-    private static String classPath() {
+    public static String classPath() {
         // Surefire keeps the real one there when it starts from a jar that only names it.
         return System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
     }

@@ -30,6 +30,8 @@ class StructureTest {
             .definedBy("bandwright.kernel.cell..")
             .layer("files")
             .definedBy("bandwright.kernel.files")
+            .layer("catalogue")
+            .definedBy("bandwright.kernel.catalogue..")
             .layer("run")
             .definedBy("bandwright.kernel.run")
             .layer("mark")
@@ -59,7 +61,7 @@ class StructureTest {
             .whereLayer("protocol")
             .mayOnlyBeAccessedByLayers("app", "install", "session")
             .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install")
+            .mayOnlyBeAccessedByLayers("app", "page", "run", "session", "install", "catalogue")
             .whereLayer("cell")
             .mayOnlyBeAccessedByLayers("app", "page", "run", "mark", "session", "install")
             .whereLayer("display")
@@ -120,7 +122,11 @@ class StructureTest {
     static final ArchRule nothing_but_the_kernel_knows_the_time = noClasses()
             .that(notIn("bandwright.kernel.protocol")
                     .and(notIn("bandwright.kernel.session"))
-                    .and(notIn("bandwright.kernel.page.server")))
+                    .and(notIn("bandwright.kernel.page.server"))
+                    // How long is left is told to a person and to no file.
+                    .and(DescribedPredicate.describe(
+                            "are not SweepProgress",
+                            type -> !type.getSimpleName().equals("SweepProgress"))))
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.time..")
                     .or(JavaClass.Predicates.assignableTo(java.util.Date.class))
@@ -138,9 +144,17 @@ class StructureTest {
                     .and(notIn("bandwright.kernel.protocol"))
                     .and(notIn("bandwright.kernel.session"))
                     .and(notIn("bandwright.kernel.install"))
+                    .and(notIn("bandwright.kernel.catalogue"))
                     .and(notIn("bandwright.kernel.page.desk")))
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.."));
+
+    @ArchTest
+    static final ArchRule spark_is_known_in_one_place = noClasses()
+            .that(notIn("bandwright.kernel.catalogue.spark"))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.apache.spark..", "org.apache.hadoop..", "scala.."))
+            .because("its classes are there only where it started the program");
 
     @ArchTest
     static final ArchRule command_lines_are_read_in_one_place = noClasses()

@@ -21,20 +21,27 @@ import bandwright.dsl.syntax.Node;
 
 /** Reads what {@code vary} varies: names of definitions, and values of their kind. Values are worked out in the design as it is. */
 final class AxisReader {
-    /** More combinations than anybody looks through. */
+    /** More values, or combinations, than anybody looks through. */
     static final int MOST = 100_000;
 
     private static final int EVEN_VALUES = 9;
 
     private final Resolution design;
     private final SourceText source;
+    private final long most;
 
     AxisReader(Resolution design, SourceText source) {
-        this.design = design;
-        this.source = source;
+        this(design, source, MOST);
     }
 
-    /** All axes; the faults of all of them are told. No more combinations than {@link #MOST}. */
+    /** @param most combinations that may be asked for */
+    AxisReader(Resolution design, SourceText source, long most) {
+        this.design = design;
+        this.source = source;
+        this.most = most;
+    }
+
+    /** All axes; the faults of all of them are told. No more combinations than may be asked for. */
     List<VariedAxis> read(List<Axis> axes, Node statement) {
         Faults faults = new Faults();
         List<VariedAxis> read = new ArrayList<>();
@@ -51,8 +58,8 @@ final class AxisReader {
         for (VariedAxis axis : read) {
             count *= axis.values().size();
         }
-        if (count > MOST) {
-            throw tooMany(count, place(statement));
+        if (count > most) {
+            throw tooMany(count, most, place(statement));
         }
         return read;
     }
@@ -147,7 +154,7 @@ final class AxisReader {
         // The last value counts though rounding may have put it a hair too far.
         double steps = Math.floor((to - from) / by + 1e-9);
         if (steps + 1 > MOST) {
-            throw tooMany(steps + 1, place);
+            throw tooMany(steps + 1, MOST, place);
         }
         List<Value> values = new ArrayList<>();
         for (int i = 0; i <= (int) steps; i++) {
@@ -156,9 +163,9 @@ final class AxisReader {
         return values;
     }
 
-    private static Fault tooMany(double count, Place place) {
+    private static Fault tooMany(double count, long most, Place place) {
         return new Fault(Diagnostic.error("too-many-variants", place)
-                .with(Texts.count(count), Texts.count(MOST))
+                .with(Texts.count(count), Texts.count((double) most))
                 .build());
     }
 

@@ -51,6 +51,11 @@ public final class Explorer {
         return Varied.of(Variants.work(question, axes, workshop, heard, place(vary)));
     }
 
+    /** As {@link #vary}, for more than anybody looks through: to be worked out row by row. */
+    public Sweeping sweep(Vary plan) {
+        return Sweeping.of(design, workshop, plan, source);
+    }
+
     /** Before, after and difference. */
     public Table whatIf(WhatIf whatIf) {
         return new WhatIfs(design, workshop, source).table(whatIf);

@@ -19,6 +19,7 @@ import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Printer;
+import bandwright.dsl.syntax.Require;
 
 /**
  * What is asked of every variant.
@@ -105,6 +106,13 @@ record Question(Resolution design, List<Item> items, SourceText source) {
         Expression reference = new Expression.Reference(new Name(subject, span), span);
         Expression call = new Expression.Call(new Name(word, span), List.of(new Argument(null, reference, span)), span);
         return new Item(word + "(" + subject + ")", call);
+    }
+
+    /** The conditions of the design, as they are written. */
+    List<String> requirements() {
+        return design.definitions().requirements().stream()
+                .map(entry -> Printer.print(((Require) entry.statement()).condition()))
+                .toList();
     }
 
     /** Which of some names an expression hangs on. */

@@ -58,7 +58,8 @@ final class ValueColumn {
         return new ValueColumn(axis.name(), values, axis.values());
     }
 
-    private static @Nullable Unit unit(List<Optional<Value>> values) {
+    /** The unit that all of some values can be told in; none where some are words, or they are of several kinds. */
+    static @Nullable Unit unit(List<Optional<Value>> values) {
         Unit unit = null;
         for (Value value : values.stream().flatMap(Optional::stream).toList()) {
             if (!(value instanceof Value.Amount amount)) {
@@ -99,7 +100,8 @@ final class ValueColumn {
         return unit == null ? value.text() : text(value, unit, decimals);
     }
 
-    private static String text(Value value, Unit unit, int decimals) {
+    /** A value in a unit, without the unit. */
+    static String text(Value value, Unit unit, int decimals) {
         return value instanceof Value.Amount amount
                 ? QuantityFormat.number(amount.quantity().count(unit), decimals)
                 : value.text();

@@ -3,6 +3,7 @@ package bandwright.dsl.explore;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import bandwright.dsl.resolve.expression.Value;
 
@@ -18,5 +19,15 @@ record Variant(boolean made, List<Optional<Value>> values, List<Integer> failed,
     Variant {
         values = List.copyOf(values);
         failed = List.copyOf(failed);
+    }
+
+    /** The requirements it fails, counted from 1: {@code 1, 3}. */
+    String failedNumbers() {
+        return failed.stream().map(number -> Integer.toString(number + 1)).collect(Collectors.joining(", "));
+    }
+
+    /** The reason, and that it cannot be made if so. */
+    String reasonInWords() {
+        return made ? reason : "cannot be made: " + reason;
     }
 }

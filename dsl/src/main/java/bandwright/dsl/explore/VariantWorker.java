@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 import bandwright.dsl.construct.Workshop;
@@ -26,6 +25,9 @@ import bandwright.dsl.syntax.Require;
  * for all variants that agree on those. Serves any number of threads.
  */
 final class VariantWorker {
+    /** Some megabytes of values; a catalogue has more variants than memory holds. */
+    private static final int REMEMBERED = 50_000;
+
     private final Question question;
     private final Workshop workshop;
     private final Set<String> changed;
@@ -36,8 +38,15 @@ final class VariantWorker {
     private final List<Entry> requirements;
     private final List<Set<String>> itemsHangOn;
     private final List<Set<String>> requirementsHangOn;
-    /** Values shared by several variants; no more of them than variants. */
-    private final Map<Shared, Result> shared = new ConcurrentHashMap<>();
+    /** Values shared by several variants. */
+    private final Map<Shared, Result> shared = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Shared, Result> eldest) {
+            return size() > REMEMBERED;
+        }
+    });
 
     private record Shared(String what, int number, Map<String, Value> values) {}
 

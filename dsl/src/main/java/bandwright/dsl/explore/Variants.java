@@ -2,13 +2,10 @@
 package bandwright.dsl.explore;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 import bandwright.dsl.construct.Workshop;
@@ -29,47 +26,16 @@ record Variants(Question question, List<VariedAxis> axes, List<Variant> rows) {
 
     /** @param place of the statement that asks */
     static Variants work(Question question, List<VariedAxis> axes, Workshop workshop, Heard heard, Place place) {
-        Set<String> names = new LinkedHashSet<>();
-        axes.forEach(axis -> names.add(axis.name()));
-        VariantWorker worker = new VariantWorker(question, workshop, names);
-        int count = axes.stream().mapToInt(axis -> axis.values().size()).reduce(1, (a, b) -> a * b);
-        int[] order = order(axes, count);
-        List<Variant> worked = SideBySide.work(count, number -> worker.work(values(axes, order[number])), heard, place);
+        Combinations combinations = new Combinations(axes);
+        VariantWorker worker = new VariantWorker(question, workshop, combinations.names());
+        int count = (int) combinations.count();
+        List<Variant> worked = SideBySide.work(count, number -> worker.work(combinations.values(number)), heard, place);
         worker.refuseHopeless(worked);
         Variant[] rows = new Variant[count];
         for (int i = 0; i < count; i++) {
-            rows[order[i]] = worked.get(i);
+            rows[combinations.row(i)] = worked.get(i);
         }
         return new Variants(question, axes, List.of(rows));
-    }
-
-    /**
-     * The order of work. Axes that change no shape move fastest, so that the bodies of one shape are asked for while the workshop
-     * still remembers them.
-     */
-    private static int[] order(List<VariedAxis> axes, int count) {
-        int[] strides = new int[axes.size()];
-        int stride = 1;
-        for (int i = axes.size() - 1; i >= 0; i--) {
-            strides[i] = stride;
-            stride *= axes.get(i).values().size();
-        }
-        List<Integer> slowestFirst = new ArrayList<>();
-        for (int i = 0; i < axes.size(); i++) {
-            slowestFirst.add(i);
-        }
-        slowestFirst.sort(Comparator.comparing((Integer i) -> !axes.get(i).changesShapes()));
-        int[] order = new int[count];
-        for (int number = 0; number < count; number++) {
-            int left = number;
-            for (int i = axes.size() - 1; i >= 0; i--) {
-                int axis = slowestFirst.get(i);
-                int size = axes.get(axis).values().size();
-                order[number] += left % size * strides[axis];
-                left /= size;
-            }
-        }
-        return order;
     }
 
     /** The values of a row by the names of the axes. */

@@ -3,10 +3,7 @@ package bandwright.dsl.explore;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
-import bandwright.dsl.syntax.Printer;
-import bandwright.dsl.syntax.Require;
 import bandwright.dsl.view.Table;
 
 /** Variants as a table: what varies, what was asked, which requirements fail, and why a row has no numbers. */
@@ -22,9 +19,7 @@ final class VaryTable {
         List<Variant> rows = variants.rows();
         columns = new ArrayList<>(variants.axisColumns());
         columns.addAll(variants.itemColumns());
-        requirements = variants.question().design().definitions().requirements().stream()
-                .map(entry -> Printer.print(((Require) entry.statement()).condition()))
-                .toList();
+        requirements = variants.question().requirements();
         anyFails = rows.stream().anyMatch(row -> !row.failed().isEmpty());
         anyReason = rows.stream().anyMatch(row -> !row.reason().isEmpty());
     }
@@ -53,12 +48,10 @@ final class VaryTable {
         List<String> row = new ArrayList<>(
                 columns.stream().map(column -> column.cell(number)).toList());
         if (anyFails) {
-            row.add(variant.failed().stream()
-                    .map(failed -> Integer.toString(failed + 1))
-                    .collect(Collectors.joining(", ")));
+            row.add(variant.failedNumbers());
         }
         if (anyReason) {
-            row.add(variant.made() ? variant.reason() : "cannot be made: " + variant.reason());
+            row.add(variant.reasonInWords());
         }
         return row;
     }

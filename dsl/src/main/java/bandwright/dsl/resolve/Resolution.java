@@ -64,6 +64,7 @@ public final class Resolution implements Design, Scope {
     private final Map<String, Value> measures;
 
     private final Map<String, Value> ownMeasures = new HashMap<>();
+    private final NameGraph graph;
     private final Dependencies dependencies;
     private final NameFaults faults;
     private final PartOrder order;
@@ -74,7 +75,7 @@ public final class Resolution implements Design, Scope {
     }
 
     public Resolution(Definitions definitions, Measurer measurer, KnownLimits limits) {
-        this(definitions, measurer, limits, Map.of(), new ConcurrentHashMap<>());
+        this(definitions, measurer, limits, Map.of(), new NameGraph(definitions), new ConcurrentHashMap<>());
     }
 
     private Resolution(
@@ -82,13 +83,15 @@ public final class Resolution implements Design, Scope {
             Measurer measurer,
             KnownLimits limits,
             Map<String, Value> given,
+            NameGraph graph,
             Map<String, Value> measures) {
         this.definitions = definitions;
         this.measurer = measurer;
         this.limits = limits;
         this.given = new LinkedHashMap<>(given);
         this.measures = measures;
-        this.dependencies = new Dependencies(definitions, this.given);
+        this.graph = graph;
+        this.dependencies = new Dependencies(definitions, graph, this.given);
         this.faults = new NameFaults(definitions);
         this.order = new PartOrder(definitions);
     }
@@ -111,13 +114,13 @@ public final class Resolution implements Design, Scope {
     public Resolution withValues(Map<String, Value> values) {
         Map<String, Value> all = new LinkedHashMap<>(given);
         all.putAll(values);
-        return new Resolution(definitions, measurer, limits, all, measures);
+        return new Resolution(definitions, measurer, limits, all, graph, measures);
     }
 
     /** The same design with other definitions in place of those of their names, and further ones beside them, for a question. */
     public Resolution withDefinitions(SourceText source, List<Definition> differences) {
-        return new Resolution(
-                definitions.changed(source, differences), measurer, limits, given, new ConcurrentHashMap<>());
+        Definitions changed = definitions.changed(source, differences);
+        return new Resolution(changed, measurer, limits, given, new NameGraph(changed), new ConcurrentHashMap<>());
     }
 
     /** What a definition is worth, where the name of one must stand; throws the fault that says why it is worth nothing. */

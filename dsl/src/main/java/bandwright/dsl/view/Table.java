@@ -106,9 +106,15 @@ public record Table(String title, List<Column> columns, List<List<String>> rows,
 
     /** Headings and rows as RFC 4180 has them, but with plain line feeds; title and footnotes are left out. */
     public String csv() {
+        StringBuilder text = new StringBuilder(csvLine(headings()));
+        rows.forEach(row -> text.append(csvLine(row)));
+        return text.toString();
+    }
+
+    /** One row as {@link #csv} has it, with its line feed. */
+    public static String csvLine(List<String> cells) {
         StringBuilder text = new StringBuilder();
-        appendCsv(text, headings());
-        rows.forEach(row -> appendCsv(text, row));
+        appendCsv(text, cells);
         return text.toString();
     }
 

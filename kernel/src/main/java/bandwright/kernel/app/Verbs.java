@@ -89,6 +89,81 @@ final class Verbs {
     }
 
     @Command(
+            name = "sweep",
+            description = {
+                "Works out a design in every combination of some handles, into a file of rows.",
+                "While it is under way the rows lie in FILE.part; stopped or killed, --resume goes on where it was.",
+                "Beside the file, FILE.json says what it is a catalogue of. Cells in Java are not run."
+            })
+    int sweep(
+            @Parameters(paramLabel = "DESIGN", description = "A .ring text or an .ipynb notebook.") Path design,
+            @Option(
+                            names = "--over",
+                            paramLabel = "NAME=RANGE",
+                            description = {
+                                "What varies; may be repeated. NAME alone takes the definition's own range.",
+                                "Examples: --over \"finger-size=US 3..13 step 1/4\" --over \"metal=red-gold-585, platinum-950-ru\""
+                            })
+                    @Nullable
+                    List<String> over,
+            @Option(
+                            names = "--measure",
+                            paramLabel = "EXPRESSION",
+                            description = {
+                                "What is told of each; may be repeated. The headline numbers if not given.",
+                                "Example: --measure \"weight(shank)\""
+                            })
+                    @Nullable
+                    List<String> measures,
+            @Option(
+                            names = "--plan",
+                            paramLabel = "FILE",
+                            description = {
+                                "The same from a file instead:",
+                                "{\"over\": {\"breadth\": \"3 mm..8 mm step 0.1 mm\"}, \"measure\": [\"weight(shank)\"]}"
+                            })
+                    @Nullable
+                    Path plan,
+            @Option(
+                            names = "--out",
+                            paramLabel = "FILE",
+                            required = true,
+                            description = "The file of rows, CSV; with --spark a folder.")
+                    String out,
+            @Option(names = "--spark", description = "On Apache Spark, by which the program was started.")
+                    boolean spark,
+            @Option(names = "--resume", description = "Go on with what was stopped.") boolean resume,
+            @Option(names = "--replace", description = "Begin anew, over an older file.") boolean replace,
+            @Option(
+                            names = "--threads",
+                            paramLabel = "N",
+                            description =
+                                    "How many rows are worked out at once; as many as there are cores if not given.")
+                    @Nullable
+                    Integer threads,
+            @Option(names = "--quiet", description = "Say nothing but what went wrong.") boolean quiet) {
+        return answer(() -> {
+            if (resume && replace) {
+                throw new UsageFault("--resume goes on with what is there, --replace begins anew: say one of them");
+            }
+            SweepVerb.Mode mode =
+                    resume ? SweepVerb.Mode.RESUME : replace ? SweepVerb.Mode.REPLACE : SweepVerb.Mode.KEEP;
+            return new SweepVerb(
+                            terminal,
+                            design,
+                            over == null ? List.of() : over,
+                            measures == null ? List.of() : measures,
+                            plan,
+                            out,
+                            mode,
+                            threads == null ? Runtime.getRuntime().availableProcessors() : threads,
+                            spark,
+                            quiet)
+                    .run();
+        });
+    }
+
+    @Command(
             name = "handout",
             description = {
                 "Writes a notebook for students, as a page and as PDF: NAME.handout.html and NAME.handout.pdf.",

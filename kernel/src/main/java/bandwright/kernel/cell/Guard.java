@@ -8,6 +8,7 @@ import bandwright.dsl.Judged;
 import bandwright.dsl.Listener;
 import bandwright.dsl.Outcome;
 import bandwright.dsl.Report;
+import bandwright.dsl.Swept;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.Severity;
@@ -58,6 +59,15 @@ public final class Guard {
             return workbench.withValue(name, expression);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
             return new Outcome(workbench, List.of(diagnostic(name, failure)), List.of());
+        }
+    }
+
+    /** A catalogue that can be worked out, or why not. */
+    public static Swept sweep(Workbench workbench, SourceText plan) {
+        try {
+            return workbench.sweep(plan);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError failure) {
+            return new Swept(null, List.of(diagnostic(plan.name(), failure)));
         }
     }
 

@@ -141,7 +141,7 @@ class MeasureVerbTest {
         assertThat(polish.exitCode()).isEqualTo(2);
         assertThat(polish.err())
                 .isEqualTo("bandwright: there is no verb polish; the verbs are compare, completion, handout,"
-                        + " install-kernel, kernel, mark, measure, page, run, uninstall-kernel\n");
+                        + " install-kernel, kernel, mark, measure, page, run, sweep, uninstall-kernel\n");
         assertThat(Ran.command("a.ring").err()).contains("did you mean 'bandwright run a.ring'?");
     }
 

@@ -5,8 +5,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 
 /** A command line run against streams in memory. */
-record Ran(int exitCode, String out, String err) {
-    static Ran command(Object... arguments) {
+public record Ran(int exitCode, String out, String err) {
+    public static Ran command(Object... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), false);
