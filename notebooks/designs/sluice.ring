@@ -4,7 +4,7 @@ title "Sluice"
 
 finger-size = ISO 55
 
-profile block = flat-court(width: 5 mm, height: 2.9 mm, inside: 0.2 mm, edge: 0.25 mm)
+profile block = flat-court(width: 5 mm, height: 2.7 mm, inside: 0.2 mm, edge: 0.25 mm)
 
 band shank {
   finger   finger-size allow 1/2 US
@@ -16,7 +16,7 @@ stone-row blades on shank {
   stone    baguette sapphire 1.5 mm by 2.5 mm within 0.02 mm
   around   100 deg centred 0 deg
   spacing  0.08 mm
-  sink     0.8 mm
+  sink     0.5 mm
 }
 
 cut slot for blades from shank {
@@ -31,6 +31,8 @@ cut slot for blades from shank {
   clearance  0.02 mm
   made at bench
 }
+
+limit bench-wall 0.2 mm   because "thinnest are the lips above the notches, which the setter burnishes over the stones"
 
 show ring
 show section of ring
