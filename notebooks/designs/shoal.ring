@@ -38,7 +38,6 @@ prongs pins for fish on shank {
 }
 
 show ring
-show layout of fish
 show weights
 show stones
 show checks
