@@ -48,11 +48,13 @@ class ProseTest {
                     .as(Folder.name(chapter))
                     .contains("**You will be able to**", "**Time:**", "**You need:**", "## Exercises", "> **Hint:**")
                     .containsPattern("(?i)caution|at the bench|before it leaves the house|what checks do not know");
-            assertThat(notebook.cells()).as(Folder.name(chapter)).anyMatch(cell -> cell.tags()
-                    .contains("solution"));
             assertThat(notebook.cells())
                     .as(Folder.name(chapter))
-                    .anyMatch(cell -> cell.id().startsWith("check-") && cell.source().contains("require "));
+                    .anyMatch(cell -> cell.tags().contains("solution"));
+            assertThat(notebook.cells())
+                    .as(Folder.name(chapter))
+                    .anyMatch(cell ->
+                            cell.id().startsWith("check-") && cell.source().contains("require "));
         }
     }
 
@@ -61,7 +63,7 @@ class ProseTest {
         List<String> typed = new ArrayList<>();
         for (Path file : Folder.files("", ".ipynb")) {
             for (NotebookCell cell : Folder.markdown(file)) {
-                for (String paragraph : cell.source().split("\\n\\s*\\n")) {
+                for (String paragraph : cell.source().split("\\n\\s*\\n", -1)) {
                     boolean sourced =
                             paragraph.contains("(Source: ") || paragraph.contains("common practice, no source");
                     if (!sourced && FIGURE.matcher(bare(paragraph)).find()) {
@@ -80,7 +82,7 @@ class ProseTest {
                 .lines()
                 .filter(line -> line.startsWith("| "))
                 .skip(2)
-                .map(line -> line.split(" *\\| *"))
+                .map(line -> line.split(" *\\| *", -1))
                 .toList();
         List<String> words =
                 rows.stream().map(row -> row[1].toLowerCase(Locale.ROOT)).toList();
@@ -96,7 +98,7 @@ class ProseTest {
         assertThat(words).allSatisfy(word -> assertThat(course).contains(word));
         String told = bare(course).replaceAll("\\(source: [^)]*\\)", "");
         List<String> rivals = rows.stream()
-                .flatMap(row -> Stream.of(row[2].split(", ")))
+                .flatMap(row -> Stream.of(row[2].split(", ", -1)))
                 .filter(rival -> !rival.equals("–"))
                 .toList();
         assertThat(rivals)
@@ -125,7 +127,15 @@ class ProseTest {
         Path text = folder.resolve("words.txt");
         Files.writeString(text, written());
         ProcessBuilder speller = new ProcessBuilder(
-                HUNSPELL, "-d", "en_GB", "-i", "UTF-8", "-p", OWN_WORDS.toAbsolutePath().toString(), "-l", text.toString());
+                HUNSPELL,
+                "-d",
+                "en_GB",
+                "-i",
+                "UTF-8",
+                "-p",
+                OWN_WORDS.toAbsolutePath().toString(),
+                "-l",
+                text.toString());
         Process process = speller.redirectErrorStream(true).start();
         String misspelt = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         process.waitFor();
@@ -136,8 +146,7 @@ class ProseTest {
 
     /** All that people read in the folder: Markdown without code, and in ring texts comments, titles and reasons. */
     private static String written() {
-        Stream<String> documents = Stream.concat(
-                        Folder.files("", ".md").stream(), Folder.files("", ".ipynb").stream())
+        Stream<String> documents = Stream.concat(Folder.files("", ".md").stream(), Folder.files("", ".ipynb").stream())
                 .map(file -> bare(prose(file)));
         Stream<String> codes = Folder.files("", ".ipynb").stream()
                 .flatMap(file -> Folder.notebook(file).cells().stream())

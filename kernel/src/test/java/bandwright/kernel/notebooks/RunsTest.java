@@ -60,8 +60,7 @@ class RunsTest {
         assertThat(run.verdict()).isEqualTo(Verdict.GOOD);
         for (Map.Entry<String, String> each : said(run).entrySet()) {
             String drawing = each.getKey();
-            Path expected =
-                    EXPECTED.resolve(Folder.name(file) + (drawing.isEmpty() ? ".out" : "." + drawing + ".svg"));
+            Path expected = EXPECTED.resolve(Folder.name(file) + (drawing.isEmpty() ? ".out" : "." + drawing + ".svg"));
             if (!Files.exists(expected) || "update".equals(System.getProperty("golden"))) {
                 Files.createDirectories(EXPECTED);
                 Files.writeString(expected, each.getValue());
