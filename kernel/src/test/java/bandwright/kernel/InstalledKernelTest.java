@@ -105,6 +105,25 @@ class InstalledKernelTest {
     }
 
     @Test
+    @Order(4)
+    void the_course_says_the_same_through_it() throws Exception {
+        needs("nbclient", "nbformat");
+        Path expected = Path.of("src/test/golden/notebooks").toAbsolutePath();
+        Path work = Files.createDirectories(folder.resolve("course"));
+        List<String> arguments = new ArrayList<>(List.of(expected.toString(), work.toString()));
+        try (Stream<Path> notebooks = Files.list(Samples.HARBOUR_LIGHT.resolveSibling("course"))) {
+            notebooks
+                    .filter(file -> file.toString().endsWith(".ipynb"))
+                    .sorted()
+                    .forEach(file -> arguments.add(file.toAbsolutePath().toString()));
+        }
+
+        assertThat(script("course.py", arguments.toArray(String[]::new))).isEmpty();
+
+        assertThat(work.resolve("rona-sheet.pdf")).isNotEmptyFile();
+    }
+
+    @Test
     @Order(5)
     void its_process_starts_stops_and_ends_as_it_should() throws Exception {
         needs("jupyter_client");
