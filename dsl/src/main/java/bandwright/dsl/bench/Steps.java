@@ -199,7 +199,8 @@ public final class Steps {
         if (solidus == null || liquidus == null) {
             return Sentences.of("step.cast.melting-unknown");
         }
-        return Sentences.of("step.cast.melting", QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
+        String key = metal.meltingFromMemory() ? "step.cast.melting-memory" : "step.cast.melting";
+        return Sentences.of(key, QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
     }
 
     private String bores() {
