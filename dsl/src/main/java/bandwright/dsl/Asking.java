@@ -152,7 +152,7 @@ final class Asking {
         } else if (subject instanceof ShowSubject.Weights weights) {
             return weights(weights, show);
         } else if (subject instanceof ShowSubject.Casting casting) {
-            return tabled(casting(casting.block(), show.span()));
+            return tabled(casting(casting.block(), show.span(), "show casting {"));
         } else if (subject instanceof ShowSubject.Topic topic) {
             return topic(topic, show);
         } else if (subject instanceof ShowSubject.Value value) {
@@ -165,9 +165,9 @@ final class Asking {
         return List.of(layout(design.rowNamed(layout.row(), source)));
     }
 
-    private Table casting(@Nullable Block<ExportProperty> block, Span asked) {
+    private Table casting(@Nullable Block<ExportProperty> block, Span asked, String braces) {
         return CastingTable.of(
-                whole(asked).design(), workshop, new AllowanceReader(design, source, block), beside.get());
+                whole(asked).design(), workshop, new AllowanceReader(design, source, block), beside.get(), braces);
     }
 
     /** What files hold, from the same things that answers are made of. */
@@ -191,7 +191,7 @@ final class Asking {
         @Override
         public Content.Rows rows(Statement question, @Nullable Block<ExportProperty> block) {
             if (question instanceof Show show && show.subject() instanceof ShowSubject.Casting) {
-                return new Content.Rows(casting(block, show.span()));
+                return new Content.Rows(casting(block, show.span(), "export \"…\" { casting "));
             }
             for (Answer answer : answer(question)) {
                 if (answer instanceof Answer.Tabled tabled) {
@@ -219,7 +219,8 @@ final class Asking {
                                     .map(entry ->
                                             Requirements.judge(design, entry).sentence())
                                     .toList(),
-                            CastingTable.of(whole.design(), workshop, reader.allowances(), findings.get()),
+                            CastingTable.of(
+                                    whole.design(), workshop, reader.allowances(), findings.get(), "sheet \"…\" {"),
                             exploring.decisionTable(sheet.span())),
                     wishes);
         });

@@ -10,6 +10,7 @@ import bandwright.dsl.bench.sheet.SheetWishes;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.export.pdf.Paper;
 import bandwright.dsl.material.Metal;
+import bandwright.dsl.measure.Spares;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.pattern.AllowanceReader;
 import bandwright.dsl.quantity.Quantity;
@@ -17,6 +18,7 @@ import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.ExportProperty;
+import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Property;
 
@@ -38,13 +40,19 @@ final class SheetReader {
 
     /** @throws Fault if something is not known, of the wrong kind, or beyond sense */
     SheetWishes wishes() {
-        return new SheetWishes(
-                paper(),
-                metals(),
-                allowances
-                        .amount(Property.Word.SPARES, Quantity.number(0), MOST_SPARES)
-                        .orElse(SheetWishes.USUAL_SPARES),
-                allowances.allowances());
+        return new SheetWishes(paper(), metals(), spares(), allowances.allowances());
+    }
+
+    private Quantity spares() {
+        Property.Amount said = block == null ? null : block.amount(Property.Word.SPARES);
+        Quantity spares = allowances
+                .amount(Property.Word.SPARES, Quantity.number(0), MOST_SPARES)
+                .orElse(SheetWishes.USUAL_SPARES);
+        if (said != null) {
+            boolean plain = said.value() instanceof Expression.NumberLiteral number && number.unit() == null;
+            Spares.check(spares, plain, source.place(said.value().span()));
+        }
+        return spares;
     }
 
     AllowanceReader allowances() {

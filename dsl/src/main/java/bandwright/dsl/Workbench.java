@@ -40,7 +40,9 @@ import bandwright.dsl.resolve.profile.Form;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Export;
 import bandwright.dsl.syntax.Require;
+import bandwright.dsl.syntax.Sheet;
 import bandwright.dsl.syntax.Show;
 import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
@@ -92,7 +94,8 @@ public final class Workbench {
     }
 
     /**
-     * Runs a cell's text. Pure: nothing but the returned outcome changes. A cell with an error changes nothing.
+     * Runs a cell's text. Pure: nothing but the returned outcome changes. A cell with an error changes nothing. Of a cell that makes something, a
+     * question that is wrong in itself is a warning and has no answer; what the cell makes stands.
      *
      * @param cellId who the cell is; running the same cell again replaces what it made
      * @param text the name under which errors speak of the cell, and its text
@@ -146,14 +149,15 @@ public final class Workbench {
             told.removeIf(note -> note.code().equals("redefined"));
             return refused(cellId, text, parsed.names(), told);
         }
+        boolean makes = !parsed.names().isEmpty();
         Outcome outcome = answered
-                ? next.answer(this, parsed.cell().statements(), text, told, listener)
+                ? next.answer(this, parsed.cell().statements(), makes, text, told, listener)
                 : new Outcome(next, told, List.of());
         return outcome.hasErrors()
                 ? refused(cellId, text, parsed.names(), outcome.diagnostics())
                 : new Outcome(
                         outcome.workbench(),
-                        next.refused.explained(outcome.diagnostics()),
+                        Cascades.gathered(next.refused.explained(outcome.diagnostics())),
                         outcome.answers(),
                         outcome.unanswered());
     }
@@ -164,7 +168,7 @@ public final class Workbench {
         missing.removeAll(definitions.names());
         RefusedCells cells = refused.refused(cellId, text.name(), missing);
         Workbench same = cells.equals(refused) ? this : new Workbench(definitions, workshop, texts, story, cells);
-        return new Outcome(same, cells.explained(told), List.of());
+        return new Outcome(same, Cascades.gathered(cells.explained(told)), List.of());
     }
 
     /** This design with other definitions, and what was decided by them kept in mind. */
@@ -183,8 +187,14 @@ public final class Workbench {
                 cells);
     }
 
+    /** @param makes whether the text makes something too: that stands, whatever its questions come to */
     private Outcome answer(
-            Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
+            Workbench before,
+            List<Statement> statements,
+            boolean makes,
+            SourceText text,
+            List<Diagnostic> told,
+            Listener listener) {
         List<Answer> answers = new ArrayList<>();
         Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked), story);
         Asking asking = new Asking(design, workshop, this::ring, this::checked, this::checkedQuickly, text, exploring);
@@ -201,7 +211,10 @@ public final class Workbench {
             } catch (Fault fault) {
                 unanswered++;
                 interrupted = Explorer.isInterrupt(fault);
+                // Of files all are written or none, so a slip in one is an error of the whole cell.
+                boolean spares = makes && !(statement instanceof Export || statement instanceof Sheet);
                 fault.diagnostics().stream()
+                        .map(diagnostic -> spares ? diagnostic.asWarning() : diagnostic)
                         .filter(diagnostic -> !told.contains(diagnostic))
                         .forEach(told::add);
             }

@@ -31,7 +31,7 @@ import bandwright.dsl.view.Table;
 
 /**
  * What goes to the caster and what comes back: each part's weight finished, as cast, in wax and in resin, and the metal to
- * melt for it. Patterns are as large as the allowances make them; sprues are not known here.
+ * melt for it. Patterns are as large as the allowances make them; sprues are not known here, as their headings say.
  */
 public final class CastingTable {
     /** The trade's convention: Stuller, 2012; AU Enterprises; Romanoff International. */
@@ -48,6 +48,7 @@ public final class CastingTable {
             Set.of("casting-wall", "printable-detail", "bore-skin", "loose-pieces", "bands-overlap");
 
     private final Findings findings;
+    private final String braces;
     private final Allowances allowances;
     private final Optional<Quantity> button;
     private final Optional<Quantity> pattern;
@@ -58,8 +59,9 @@ public final class CastingTable {
     private final List<List<String>> rows = new ArrayList<>();
     private final Map<String, Double> charges = new LinkedHashMap<>();
 
-    private CastingTable(Design design, Workshop workshop, AllowanceReader reader, Findings findings) {
+    private CastingTable(Design design, Workshop workshop, AllowanceReader reader, Findings findings, String braces) {
         this.findings = findings;
+        this.braces = braces;
         allowances = reader.allowances();
         button = reader.amount(Property.Word.BUTTON, percent(0), percent(200));
         pattern = reader.amount(Property.Word.PATTERN, density(0.5), density(3));
@@ -76,10 +78,11 @@ public final class CastingTable {
     /**
      * @param reader the block in which the user says how patterns are made; what is not said is by the trade's habit
      * @param findings of the checks: those that concern the caster are told first
+     * @param braces how a statement with that block begins, such as {@code show casting} and its opening brace, for advice on what to write in it
      * @throws bandwright.dsl.model.Fault if one of its figures cannot be meant, or a part cannot be made
      */
-    public static Table of(Design design, Workshop workshop, AllowanceReader reader, Findings findings) {
-        return new CastingTable(design, workshop, reader, findings).table();
+    public static Table of(Design design, Workshop workshop, AllowanceReader reader, Findings findings, String braces) {
+        return new CastingTable(design, workshop, reader, findings, braces).table();
     }
 
     private Table table() {
@@ -166,7 +169,7 @@ public final class CastingTable {
             columns.add(Table.Column.numbers("pattern in wax", "g"));
             columns.add(Table.Column.numbers("pattern in resin", "g"));
         }
-        columns.add(Table.Column.numbers("metal to charge", "g"));
+        columns.add(Table.Column.numbers("metal to charge, no sprues", "g"));
         return columns;
     }
 
@@ -182,7 +185,7 @@ public final class CastingTable {
                         metals.put(body.section().metal().name(), body.section().metal()));
         metals.values().forEach(metal -> notes.add(melting(metal)));
         if (!allowances.shrinks()) {
-            notes.add(Sentences.of("casting.no-shrinkage"));
+            notes.add(Sentences.of("casting.no-shrinkage", braces));
         } else if (allowances.shrinksEvenly()) {
             notes.add(Sentences.of("casting.shrinkage", percentText(allowances.around())));
         } else {
@@ -221,7 +224,7 @@ public final class CastingTable {
         return solidus == null || liquidus == null
                 ? Sentences.of("casting.melting-unknown", metal.name())
                 : Sentences.of(
-                        "casting.melting",
+                        metal.meltingFromMemory() ? "casting.melting-memory" : "casting.melting",
                         metal.name(),
                         QuantityFormat.number(solidus, 0),
                         QuantityFormat.number(liquidus, 0));

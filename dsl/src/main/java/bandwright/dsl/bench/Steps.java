@@ -42,7 +42,7 @@ public final class Steps {
     private static final Set<String> LET_IN = Set.of("let-in");
     private static final Set<String> JOIN = Set.of("joint", "seam-distance", "solder-gap");
     private static final Set<String> SEATS =
-            Set.of("seat-depth", "seat-width", "seat-ledge", "bore-skin", "channel-width", "channel-wall");
+            Set.of("seat-depth", "seat-width", "seat-ledge", "bore-skin", "bore-side", "channel-width", "channel-wall");
     private static final Set<String> SET = Set.of(
             "stone-gap",
             "pavilion-gap",
@@ -58,7 +58,8 @@ public final class Steps {
             "pin-reach",
             "pin-notch",
             "pin-clearance",
-            "tip-height");
+            "tip-height",
+            "tip-reached");
 
     private final Design design;
     private final Ring finished;
@@ -198,7 +199,8 @@ public final class Steps {
         if (solidus == null || liquidus == null) {
             return Sentences.of("step.cast.melting-unknown");
         }
-        return Sentences.of("step.cast.melting", QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
+        String key = metal.meltingFromMemory() ? "step.cast.melting-memory" : "step.cast.melting";
+        return Sentences.of(key, QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
     }
 
     private String bores() {

@@ -15,7 +15,7 @@ import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.SizeSystem;
 
 /**
- * The band as it is worn: thickness, outer edges, size. Thickness is the least over the width of the finished section ({@link ThinPlace}); of a band that
+ * The band as it is worn: thickness, outer edges, finger and size. Thickness is the least over the width of the finished section ({@link ThinPlace}); of a band that
  * changes or has arcs cut into it, where it is lowest of its stations, less its grooves; seats are left to the checks of rows. Edges are those of
  * the band's profiles; what grooves make is left out.
  */
@@ -41,6 +41,7 @@ final class BandChecks implements Check {
             edges(look, band).ifPresent(findings::add);
         }
         for (Band band : look.ring().design().bands()) {
+            findings.add(finger(look, band));
             findings.add(size(look, band));
         }
         return findings;
@@ -123,6 +124,18 @@ final class BandChecks implements Check {
         double by = out.y() - corner.y();
         double turn = StrictMath.atan2(ax * by - ay * bx, ax * bx + ay * by) * (180 / StrictMath.PI);
         return 180 - turn;
+    }
+
+    /** Sizes that can be worked out and that hardly a hand has: by the limit that is nearer. */
+    private static Finding finger(Look look, Band band) {
+        double round = band.finger().size().circumferenceMm();
+        Limit least = look.limits().get("finger-size-least");
+        Limit most = look.limits().get("finger-size-most");
+        boolean small = least.margin(round) < most.margin(round);
+        return look.on("finger-size", small ? least : most, band.name())
+                .saying(small ? "finger-size.least" : "finger-size.most")
+                .telling(band.finger().size().text())
+                .measured(round);
     }
 
     /** From a width on, a band is made larger; how much, is told by its allowance. */

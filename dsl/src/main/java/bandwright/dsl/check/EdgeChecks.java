@@ -8,10 +8,13 @@ import java.util.Optional;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.material.BrilliantProportions;
+import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.measure.RowMeasures;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
+import bandwright.dsl.quantity.Quantity;
 
 /**
  * Where stones stand in their part: girdles and its edges, culets and the finger, metal behind the row, sink. An edge is where the part ends or has a
@@ -54,9 +57,25 @@ final class EdgeChecks implements Check {
                             seats.row().equals(row.name()) && seats.channel().isEmpty());
             if (flush) {
                 findings.add(look.on("girdle-sink", row.name()).at(at).measured(row.sinkMm()));
+                findings.add(table(look, row, at));
             }
         }
         return findings;
+    }
+
+    /** How far the table stands over the surface at the row's line: girdle and crown of the stone, less what it is sunk. */
+    private static Finding table(Look look, StoneRow row, RingPlace at) {
+        if (row.cut() != StoneCut.ROUND && row.cut() != StoneCut.OVAL) {
+            return Look.open("table-surface", CheckTexts.text("crown.unknown"), row.name());
+        }
+        double above = (row.girdleShare() + BrilliantProportions.REFERENCE.crownHeightPercent() / 100)
+                * row.size().widthMm();
+        return look.on("table-surface", row.name())
+                .telling(Quantity.millimetres(Math.max(0, row.sinkMm() - above)).toString())
+                .telling(Quantity.millimetres(above).toString())
+                .telling(Quantity.millimetres(row.sinkMm()).toString())
+                .at(at)
+                .measured(above - row.sinkMm());
     }
 
     private Finding edge(Look look, StoneLayout layout, double inner) {
@@ -133,8 +152,7 @@ final class EdgeChecks implements Check {
                 Optional<Seats.Channel> channel = seats.channel();
                 if (channel.isEmpty() && seats.holeMm() > 0) {
                     return Look.open(key, CheckTexts.text("behind-row.open", seats.name()), row.name());
-                } else if (channel.isPresent()
-                        && (channel.get().floorMm() == 0 || channel.get().barsEvery() > 0)) {
+                } else if (channel.isPresent() && channel.get().barsEvery() > 0) {
                     return Look.open(key, CheckTexts.text("behind-row.slot", seats.name()), row.name());
                 }
                 floor = Math.min(floor, channel.map(Seats.Channel::floorMm).orElse(floor));
@@ -176,7 +194,7 @@ final class EdgeChecks implements Check {
     }
 
     /** The widest clearance round a kept part, mm: the joint fills it. */
-    private static double joint(Look look) {
+    static double joint(Look look) {
         return look.ring().design().grooves().stream()
                 .flatMap(groove -> groove.keep().stream())
                 .mapToDouble(Groove.Keep::fitMm)

@@ -11,6 +11,7 @@ import java.util.Optional;
 
 import bandwright.dsl.material.DataTable;
 import bandwright.dsl.model.OwnLimit;
+import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.KnownLimits;
@@ -101,5 +102,15 @@ public final class LimitTable implements KnownLimits {
             Unit shown = limit.value().shown();
             return shown == null ? Unit.shownFor(limit.value().dimension()) : shown;
         });
+    }
+
+    /** {@inheritDoc} Lengths that are at least nothing are distances from one thing to another, which may lie beyond it. */
+    @Override
+    public boolean mayBeNegative(String key) {
+        Limit limit = limits.get(key);
+        return limit != null
+                && limit.bound() == Limit.Bound.LEAST
+                && limit.value().value() == 0
+                && limit.value().dimension().equals(Dimension.LENGTH);
     }
 }

@@ -3,7 +3,6 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +14,7 @@ import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Quantity;
 
-/** What is found about the pins of one row, as cast: where they stand at the girdles, and how high. */
+/** What is found about the pins of one row, as cast: where they stand at the girdles; {@link TipFindings} tells how high. */
 final class PinFindings {
     /** The sizes of stone, mm, that the two limits of a pin's diameter are told for. */
     private static final double SMALL_MM = 1.3;
@@ -148,11 +147,10 @@ final class PinFindings {
                     touching
                             ? look.on("pin-reach", prongs.name()).at(leastAt).measured(Math.max(0, least) / crownWidth)
                             : Look.open("pin-reach", CheckTexts.text("pin.misses"), prongs.name()));
-            findings.add(tips());
         } else {
-            findings.add(Look.open("pin-reach", "the crown of this cut is not known", prongs.name()));
-            findings.add(Look.open("tip-height", "the crown of this cut is not known", prongs.name()));
+            findings.add(Look.open("pin-reach", CheckTexts.text("crown.unknown"), prongs.name()));
         }
+        findings.addAll(new TipFindings(look, prongs, least, leastAt).all());
         return findings;
     }
 
@@ -194,7 +192,7 @@ final class PinFindings {
             near = touches ? middle : near;
             far = touches ? far : middle;
         }
-        return Math.floor(far * 100) / 100;
+        return Math.floor(near * 100) / 100;
     }
 
     private static String mm(double length) {
@@ -213,31 +211,5 @@ final class PinFindings {
                 .telling(Quantity.millimetres(stone).toString())
                 .at(leastAt)
                 .measured(prongs.diameterMm());
-    }
-
-    /**
-     * Finished tips, by the limit that they are nearer to break. Where their height is not given, pins too short as cast fail all the
-     * same, for tips only get lower; of others the finished tip is not known.
-     */
-    private Finding tips() {
-        double size = row.size().widthMm();
-        double crown = BrilliantProportions.REFERENCE.crownHeightPercent() / 100 * size;
-        double asCast = prongs.riseMm() + prongs.diameterMm() / 2;
-        double tip = prongs.setHeightMm().orElse(asCast) - row.girdleShare() * size;
-        Limit low = look.limits().get("tip-height-least");
-        Limit high = look.limits().get("tip-height-most");
-        Finding least =
-                look.on("tip-height", low, prongs.name()).at(leastAt).exact().measured(tip / crown);
-        if (least.failed()) {
-            return least;
-        }
-        if (prongs.setHeightMm().isEmpty()) {
-            return Look.open(
-                    "tip-height",
-                    CheckTexts.text(
-                            "tip-height.unknown", Objects.requireNonNull(least.measured()), low.value(), high.value()),
-                    prongs.name());
-        }
-        return look.on("tip-height", high, prongs.name()).at(leastAt).exact().measured(tip / crown);
     }
 }

@@ -17,8 +17,8 @@ import bandwright.dsl.quantity.Quantity;
 
 /**
  * Seats against their stones, and what they leave as cast. A given bearing must be as deep as the pavilion from the girdle to where it is as wide as the
- * hole, or the stone stands on the hole's edge, too high; without a bearing the cone follows the stone. Skins are those between neighbouring bores
- * and from a bore to the side of the part the row is set in, at the girdle's level.
+ * hole, or the stone stands on the hole's edge, too high; without a bearing the cone follows the stone. Skins and webs are those between neighbouring
+ * bores and from a bore to the side, at the girdle's level.
  */
 final class SeatChecks implements Check {
     /** Skins are measured so far below the girdle: a girdle may lie in the surface itself. */
@@ -83,23 +83,33 @@ final class SeatChecks implements Check {
                 .held(measured, rule.value(), rule.text(), margin);
     }
 
-    /** Metal between and beside the bores: as cast a skin, cut at the bench a web that must not be cut through. */
+    /**
+     * Metal between and beside the bores, where they come nearest: in the girdle's plane. As cast both are skins, and beside ends the part that is cast. What
+     * the bench cuts is cut when all parts are joined: between the bores stands a web, beside them the wall to the side of the band.
+     */
     private static void skins(Look look, Seats seats, List<Finding> findings) {
-        String check = seats.atBench() ? "bore-web" : "bore-skin";
-        Ring ring = seats.atBench() ? look.ring() : look.pattern();
+        boolean bench = seats.atBench();
+        Ring ring = bench ? look.ring() : look.pattern();
         StoneLayout layout = ring.layout(seats.row());
         StoneRow row = layout.row();
         double inner = StoneChecks.inner(ring, row);
         layout.gapMm()
-                .ifPresent(gap -> findings.add(look.on(check, row.name())
+                .ifPresent(gap -> findings.add(look.on(bench ? "bore-web" : "bore-skin", row.name())
                         .telling("between")
                         .at(StoneChecks.nearest(layout).place(inner))
                         .measured(gap - 2 * seats.clearanceMm())));
+        String beside = bench ? "bore-side" : "bore-skin";
         PartSection part = ring.section(row.part());
-        if (!part.isTurned()) {
-            findings.add(Look.open(check, "beside the bores, the part changes on its way round", row.name()));
+        List<PartSection> parts = bench
+                ? ring.sections().stream()
+                        .filter(each -> each.band().equals(part.band()))
+                        .toList()
+                : List.of(part);
+        if (!parts.stream().allMatch(PartSection::isTurned)) {
+            findings.add(Look.open(beside, "beside the bores, the part changes on its way round", row.name()));
             return;
         }
+        double joint = bench ? EdgeChecks.joint(look) + BELOW_MM : 0;
         double bore = row.widthMm() / 2 + seats.clearanceMm();
         double least = Double.POSITIVE_INFINITY;
         StoneLayout.Place at = layout.places().get(0);
@@ -107,12 +117,13 @@ final class SeatChecks implements Check {
             StoneLayout.Line line = place.line();
             for (double side : new double[] {1, -1}) {
                 OptionalDouble metal = Sections.toTheEnd(
-                        List.of(part.region()),
+                        Sections.turned(parts),
                         new Point(
                                 line.across() - BELOW_MM * line.axisAcross(),
                                 line.girdleRadius() - BELOW_MM * line.axisOut()),
                         side * line.axisOut(),
-                        -side * line.axisAcross());
+                        -side * line.axisAcross(),
+                        joint);
                 // A bore that opens the side leaves less than no skin there.
                 double skin = metal.orElse(0) - bore;
                 if (skin < least) {
@@ -122,7 +133,7 @@ final class SeatChecks implements Check {
             }
         }
         if (Double.isFinite(least)) {
-            findings.add(look.on(check, row.name())
+            findings.add(look.on(beside, row.name())
                     .telling("beside")
                     .at(RingPlace.of(at, inner))
                     .measured(least));

@@ -18,6 +18,11 @@ final class Sections {
 
     /** From a point in the metal to where it ends, mm; nothing for a point outside. */
     static OptionalDouble toTheEnd(List<Region> regions, Point from, double dx, double dy) {
+        return toTheEnd(regions, from, dx, dy, 0);
+    }
+
+    /** The same over joints so wide between parts, mm: what fills them counts as metal. */
+    static OptionalDouble toTheEnd(List<Region> regions, Point from, double dx, double dy, double joint) {
         OptionalDouble end = OptionalDouble.empty();
         double reached = 0;
         boolean further = true;
@@ -27,7 +32,8 @@ final class Sections {
             for (Region region : regions) {
                 List<Double> ways = crossings(region, from, dx, dy);
                 for (int i = 0; i + 1 < ways.size(); i += 2) {
-                    if (ways.get(i) <= reached + 1e-6 && ways.get(i + 1) > reached + 1e-6) {
+                    boolean reaches = ways.get(i) <= reached + (end.isPresent() ? joint : 0) + 1e-6;
+                    if (reaches && ways.get(i + 1) > reached + 1e-6) {
                         reached = ways.get(i + 1);
                         end = OptionalDouble.of(reached);
                         further = true;

@@ -47,6 +47,13 @@ public record Diagnostic(
         return severity == Severity.ERROR;
     }
 
+    /** The same, told as a warning where it is an error. */
+    public Diagnostic asWarning() {
+        return isError()
+                ? new Diagnostic(code, Severity.WARNING, message, place, labels, found, expected, suggestion, advice)
+                : this;
+    }
+
     public static Builder error(String code, @Nullable Place place) {
         return new Builder(code, Severity.ERROR, place);
     }

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param densityOrigin how that density is known
  * @param solidusC where melting begins, degrees C, or null
  * @param liquidusC where melting ends, degrees C, or null
+ * @param meltingFromMemory whether solidus and liquidus are from memory, not from the sources
  * @param nickel whether it holds nickel
  * @param picture its colour in pictures
  * @param sources where recipe and density were read
@@ -39,6 +40,7 @@ public record Metal(
         DensityOrigin densityOrigin,
         @Nullable Double solidusC,
         @Nullable Double liquidusC,
+        boolean meltingFromMemory,
         Nickel nickel,
         LinearColour picture,
         List<MaterialSource> sources,

@@ -99,6 +99,7 @@ public final class MetalCatalogue {
                     origin,
                     row.numberOrNull("solidus_c"),
                     row.numberOrNull("liquidus_c"),
+                    row.text("melting_how").equals("from memory"),
                     nickel(row.text("nickel")),
                     MetalColour.of(recipes.getOrDefault(pictured, Map.of())),
                     MaterialSource.of(row.text("source_id"), row.text("how")),

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.measure.Spares;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
@@ -69,9 +70,15 @@ final class Prices {
             valid = until.text();
         } else if (property instanceof Property.Amount amount) {
             boolean setting = amount.kind() == Property.Word.SETTING;
-            amounts.put(
-                    amount.kind(),
-                    setting ? price(amount.value(), "an amount of money", this::isMoney) : share(amount.value()));
+            Quantity given =
+                    setting ? price(amount.value(), "an amount of money", this::isMoney) : share(amount.value());
+            if (amount.kind() == Property.Word.SPARES) {
+                Spares.check(
+                        given,
+                        isPlain(amount.value()),
+                        source.place(amount.value().span()));
+            }
+            amounts.put(amount.kind(), given);
         }
     }
 
@@ -109,6 +116,10 @@ final class Prices {
         }
         currency = other;
         return price;
+    }
+
+    private static boolean isPlain(Expression expression) {
+        return expression instanceof Expression.NumberLiteral number && number.unit() == null;
     }
 
     private Quantity share(Expression expression) {

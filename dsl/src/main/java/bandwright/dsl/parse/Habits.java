@@ -93,6 +93,13 @@ final class Habits {
             return Optional.of(fault("missing-colon", index, index)
                     .with(text(index - 1))
                     .suggest(report.after(words.get(index - 1)), ":"));
+        } else if (type(-1) == NAME
+                && text(index - 1).matches("[A-Z]")
+                && text(index).matches("\\d+/\\d+")) {
+            Diagnostic.Builder fault =
+                    fault("size-without-system", index - 1, index).with(text(index - 1));
+            return Optional.of(fault.suggest(
+                    report.source().place(span(index - 1, index)), "UK " + text(index - 1) + " " + text(index)));
         } else if (isStoneWithout() && StoneCut.find(text(index - 1)).isPresent()) {
             return Optional.of(fault("stone-without-material", index - 1, index - 1)
                     .with(text(index - 1))

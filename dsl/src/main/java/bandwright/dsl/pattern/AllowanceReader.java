@@ -109,7 +109,7 @@ public final class AllowanceReader {
         double figure = given.quantity().value();
         if (!(figure >= least.value() && figure <= most.value())) {
             Diagnostic.Builder fault = Diagnostic.error("allowance-out-of-range", source.place(amount.span()))
-                    .with(word, least.toString(), most.toString(), shown(given.quantity()));
+                    .with(word, least.toString(), most.toString(), shown(given.quantity(), amount));
             throw new Fault(withUnit(fault, amount, Unit.PERCENT, least, most).build());
         }
         return given.quantity();
@@ -132,8 +132,12 @@ public final class AllowanceReader {
         return fits ? fault.suggest(source.place(amount.span()), text + " " + unit.symbol()) : fault;
     }
 
-    private static String shown(Quantity given) {
-        return given.dimension().isNumber() ? given.in(Unit.PERCENT).toString() : given.toString();
+    /** As it is written: what has no unit gets none. */
+    private static String shown(Quantity given, Expression amount) {
+        boolean plain = amount instanceof Expression.NumberLiteral number && number.unit() == null;
+        return given.dimension().isNumber() && !plain
+                ? given.in(Unit.PERCENT).toString()
+                : given + (plain ? " without a unit" : "");
     }
 
     private static String kind(String word, Dimension dimension) {

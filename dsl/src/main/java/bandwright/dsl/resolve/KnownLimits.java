@@ -19,6 +19,11 @@ public interface KnownLimits {
         public Optional<Unit> unit(String key) {
             return Optional.empty();
         }
+
+        @Override
+        public boolean mayBeNegative(String key) {
+            return false;
+        }
     };
 
     /** All keys, in alphabetical order. */
@@ -26,4 +31,7 @@ public interface KnownLimits {
 
     /** The unit in which a limit is told, if there is such a limit. */
     Optional<Unit> unit(String key);
+
+    /** Whether a limit of one's own may be below zero, as where that says how far one thing may lie beyond another. */
+    boolean mayBeNegative(String key);
 }

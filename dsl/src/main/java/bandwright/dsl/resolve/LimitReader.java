@@ -30,8 +30,9 @@ final class LimitReader extends Reader {
             unknown(limit);
         }
         Expression value = limit.value();
+        Sign sign = known.mayBeNegative(key) ? Sign.ANY : Sign.NOT_NEGATIVE;
         double number =
-                unit.isEmpty() ? Double.NaN : amount(key, value, unit.get().dimension(), Sign.NOT_NEGATIVE);
+                unit.isEmpty() ? Double.NaN : amount(key, value, unit.get().dimension(), sign);
         if (limit.because() == null) {
             faults.add(Diagnostic.error("limit-without-reason", entry.place())
                     .with(key)

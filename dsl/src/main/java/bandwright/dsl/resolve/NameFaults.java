@@ -27,6 +27,9 @@ import bandwright.dsl.syntax.Name;
 final class NameFaults {
     private static final int MOST_RECIPES = 8;
 
+    /** Shorter words of a metal's name are symbols and marks, which lie too near each other to guess. */
+    private static final int LEAST_CORRECTED = 4;
+
     /** {@code ISO57}, {@code US7}, or a letter alone, which is a finger size in the United Kingdom. */
     private static final Pattern SIZE = Pattern.compile("(US|UK|ISO|JP|CH|DE)(\\d+)|(?:UK)?([A-Z])");
 
@@ -70,9 +73,15 @@ final class NameFaults {
                     .filter(known -> known.startsWith(name + "-") || known.contains("-" + name + "-"))
                     .toList();
         }
+        String meant = name;
+        if (recipes.isEmpty() && MetalCatalogue.find(corrected(name)).isEmpty()) {
+            meant = corrected(name);
+            recipes = recipes(meant);
+        }
         if (!recipes.isEmpty()) {
             return new Fault(Diagnostic.warning("karat-without-recipe", place)
-                    .with(name)
+                    .with(meant)
+                    .found(meant.equals(name) ? null : written)
                     .expected(String.join(", ", recipes.subList(0, Math.min(MOST_RECIPES, recipes.size())))
                             + (recipes.size() > MOST_RECIPES ? " and others" : ""))
                     .build());
@@ -136,6 +145,19 @@ final class NameFaults {
             fault.expected(CellRun.near(near));
         }
         return new Fault(fault.build());
+    }
+
+    /** The same with each word of it that no metal's name has replaced by the one that is nearest, if there is one. */
+    private static String corrected(String name) {
+        Set<String> known = new TreeSet<>();
+        MetalCatalogue.names().forEach(metal -> known.addAll(List.of(metal.split("-", -1))));
+        List<String> words = new ArrayList<>();
+        for (String word : name.split("-", -1)) {
+            boolean kept = known.contains(word) || word.length() < LEAST_CORRECTED;
+            List<String> near = kept ? List.of(word) : NearNames.nearest(word, known);
+            words.add(near.isEmpty() ? word : near.get(0));
+        }
+        return String.join("-", words);
     }
 
     /** The recipes for a name such as {@code gold-14k} or {@code white-gold-750}; none if it says something else. */

@@ -34,6 +34,7 @@ final class Names {
         if (!design.isKnown(name.text())) {
             throw faults.unknownMetal(name.text(), place);
         }
+        refuseWithoutValue(name, "a metal", place);
         Value value = design.value(name, source);
         if (value instanceof Value.MetalValue metal) {
             return metal.metal();
@@ -47,11 +48,20 @@ final class Names {
         if (!design.isKnown(name.text())) {
             throw faults.unknownStone(name.text(), place);
         }
+        refuseWithoutValue(name, "a stone material", place);
         Value value = design.value(name, source);
         if (value instanceof Value.StoneValue stone) {
             return stone.material();
         }
         throw wrongKind(value, "a stone material", name, source);
+    }
+
+    /** A part, a profile or a row is no value of any kind; what is wanted is told all the same. */
+    private void refuseWithoutValue(Name name, String wanted, Place place) {
+        Optional<Kind> kind = design.definitions().kind(name.text());
+        if (kind.isPresent() && !Resolution.isValue(kind.get())) {
+            throw faults.wrongKind(name.text(), kind.get(), wanted, place);
+        }
     }
 
     private Fault wrongKind(Value value, String wanted, Name name, SourceText source) {

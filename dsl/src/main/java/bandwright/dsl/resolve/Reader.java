@@ -2,6 +2,7 @@
 package bandwright.dsl.resolve;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Block;
+import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Node;
@@ -63,12 +65,20 @@ abstract class Reader {
         if (!(value instanceof Value.Amount amount)
                 || !amount.quantity().dimension().equals(dimension)) {
             Diagnostic.Builder fault = Diagnostic.error("wrong-kind-of-size", place(expression))
-                    .with(what, dimension.words(), value.kind())
-                    .label(place(expression), value.kind() + defined(expression));
+                    .with(what, dimension.words(), value.kind());
+            Optional<Entry> definition = definition(expression);
+            Expression said =
+                    definition.map(of -> ((Definition) of.statement()).value()).orElse(expression);
+            Place at = definition.map(of -> of.place(said)).orElse(place(expression));
+            // Where a name stands, the slip is where that is defined.
+            if (definition.isPresent()) {
+                fault.label(place(expression), "");
+            }
+            fault.label(at, value.kind());
             if (dimension.equals(Dimension.LENGTH)
-                    && expression instanceof Expression.NumberLiteral number
+                    && said instanceof Expression.NumberLiteral number
                     && number.unit() == null) {
-                fault.suggest(place(expression), number.text() + " mm");
+                fault.suggest(at, number.text() + " mm");
             }
             throw new Fault(fault.build());
         }
@@ -90,12 +100,13 @@ abstract class Reader {
         return quantity;
     }
 
-    private String defined(Expression expression) {
+    /** The definition that a name stands for. */
+    private Optional<Entry> definition(Expression expression) {
         return expression instanceof Expression.Reference reference
-                ? design.definedAt(reference.name().text())
-                        .map(at -> ", defined in " + at.source().name() + ", line " + at.line())
-                        .orElse("")
-                : "";
+                ? design.definitions()
+                        .find(reference.name().text())
+                        .filter(found -> found.statement() instanceof Definition)
+                : Optional.empty();
     }
 
     /** The size a word gives in mm; if it is missing, that is told with an example. */

@@ -53,7 +53,7 @@ import bandwright.dsl.syntax.Require;
 public final class Resolution implements Design, Scope {
     /** Codes of diagnostics that name something nobody has defined yet. */
     private static final Set<String> WAITING =
-            Set.of("not-defined-yet", "unknown-metal", "unknown-stone", "karat-without-recipe", "waits");
+            Set.of("not-defined-yet", "unknown-metal", "unknown-stone", "karat-without-recipe", "waits", "many-wait");
 
     private final Definitions definitions;
     private final Measurer measurer;
@@ -244,7 +244,7 @@ public final class Resolution implements Design, Scope {
         return through(name, source, () -> valueOf(text));
     }
 
-    private static boolean isValue(Kind kind) {
+    static boolean isValue(Kind kind) {
         return kind == Kind.DEFINITION || kind == Kind.METAL || kind == Kind.STONE_MATERIAL;
     }
 

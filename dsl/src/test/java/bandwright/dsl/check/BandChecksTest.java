@@ -102,4 +102,20 @@ class BandChecksTest {
         Limit rule = Objects.requireNonNull(found.rule());
         assertThat(rule.otherwise(Objects.requireNonNull(found.measured()))).hasSize(1);
     }
+
+    /** The standard stick goes from 41 to 76 mm; US 16 is 77.4 mm, US 17 1/2 81.2 mm, US 2 41.65 mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "ISO 40.9, CAUTION",
+        "ISO 41, PASSED",
+        "ISO 76, PASSED",
+        "ISO 76.1, CAUTION",
+        "US 17 1/2, CAUTION",
+        "US 2, PASSED"
+    })
+    void a_finger_that_hardly_a_hand_has_is_a_caution(String size, Verdict verdict) {
+        String text = Bench.band(4, 2).replace("ISO 57", size);
+
+        assertThat(Bench.verdict("finger-size", text)).isEqualTo(verdict);
+    }
 }

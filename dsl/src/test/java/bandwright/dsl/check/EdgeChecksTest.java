@@ -50,6 +50,19 @@ class EdgeChecksTest {
                 .isEqualTo(verdict);
     }
 
+    /** A girdle of 0.045 mm and a crown of 0.2176 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.264, CAUTION", "0.262, PASSED"})
+    void a_table_lies_level_with_the_surface_or_above_it(double sink, Verdict verdict) {
+        String text = sunk(2, sink) + "cut seats for lights from shank { hole 0.8 mm  clearance 0.01 mm }";
+
+        Finding found = one("table-surface", text);
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(0.2626 - sink, within(1e-4));
+        assertThat(verdict("table-surface", text + "\nlimit table-surface -0.1 mm because \"gipsy set, deep\""))
+                .isEqualTo(Verdict.PASSED);
+    }
+
     /** A groove 1 mm wide in the middle has its wall 0.5 mm across: a stone of 1.5 mm at 1 mm across hangs 0.25 mm over it. */
     @ParameterizedTest
     @CsvSource({"1, FAILED, -0.25", "1.4, PASSED, 0.15"})

@@ -67,6 +67,95 @@ class PinChecksTest {
                 .hasSize(failed);
     }
 
+    /** 70 to 80 % of the crown: 0.1974 to 0.2191 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.2, at least 70 %", "0.217, at most 80 %"})
+    void a_tip_is_told_against_the_limit_it_is_nearer_to(double height, String limit) {
+        assertThat(one("tip-height", pins("diameter 0.55 mm  across 0.4 mm  set-height " + height + " mm"))
+                        .limit())
+                .isEqualTo(limit);
+    }
+
+    /** As cast the tip is 0.28 mm and half of 0.5 mm high. */
+    @ParameterizedTest
+    @CsvSource({"0.531, FAILED", "0.53, CLOSE", "0.52, PASSED"})
+    void a_tip_as_cast_is_as_high_as_it_is_to_be_set(double height, Verdict verdict) {
+        Finding found = one("tip-reached", pins("diameter 0.5 mm  across 0.4 mm  set-height " + height + " mm"));
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(0.53 - height, within(1e-9));
+    }
+
+    /**
+     * Pins of 0.5 mm that touch their stones and cover nothing. To 30 % of the 0.3225 mm from girdle to table, under a tip of 0.2 mm over a girdle of 0.045 mm, two strips
+     * of 0.5 mm take 0.01182 mm^3: a cap of the half-sphere 0.1356 mm high, so that it is to begin at 0.0856 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.08, CAUTION", "0.09, PASSED"})
+    void metal_above_the_finished_tip_covers_the_stones(double rise, Verdict verdict) {
+        String text = pins("diameter 0.5 mm  reach 0.0001 mm  set-height 0.2 mm")
+                .replace("rise 0.28 mm", "rise " + rise + " mm");
+
+        Finding found = one("tip-metal", text);
+        double to = 0.3 * 0.3225;
+        double slope = Math.tan(Math.toRadians(34));
+        double wanted = 2 * 0.5 * (0.155 * (to - 1e-4) - slope / 2 * (to * to - 1e-8));
+        double cap = rise + 0.25 - 0.2;
+        double above = Math.PI * cap * cap * (0.75 - cap) / 3;
+        assertThat(measured(found)).isCloseTo((above - wanted) / (Math.PI * 0.0625), within(1e-4));
+        assertThat(found.verdict()).isEqualTo(verdict);
+    }
+
+    @Test
+    void pins_that_reach_far_enough_as_cast_want_no_metal_pushed_over() {
+        Finding found = one("tip-metal", pins("diameter 0.5 mm  reach 0.12 mm  set-height 0.2 mm"));
+
+        // Shank of 0.08 mm and the half-sphere, which is two thirds as high as its radius when it is as wide as the
+        // pin.
+        assertThat(measured(found)).isCloseTo(0.08 + 2 * 0.25 / 3, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.249, CAUTION", "0.25, PASSED"})
+    void finished_tips_stand_over_the_surface(double height, Verdict verdict) {
+        assertThat(verdict("tip-surface", pins("diameter 0.55 mm  across 0.4 mm  set-height " + height + " mm")))
+                .isEqualTo(verdict);
+    }
+
+    /** 80 % of the crown over the girdle is 0.2191 mm: sunk by 0.25 mm, no tip there may be stands over the surface. */
+    @Test
+    void where_even_the_highest_finished_tip_lies_under_the_surface_it_is_told_unasked() {
+        String text = pins("diameter 0.55 mm  across 0.4 mm");
+
+        assertThat(one("tip-surface", text).sentence())
+                .contains("dressed to 80 %")
+                .contains("lie 0.031 mm under");
+        assertThat(Bench.of("tip-surface", text.replace("sink 0.25 mm", "sink 0.2 mm")))
+                .isEmpty();
+    }
+
+    /** On a dome the surface falls away from the row's line: by what an arc over 4 mm and 0.75 mm high does at 0.4 mm. */
+    @Test
+    void the_surface_is_that_beside_the_pins() {
+        String text = pins("diameter 0.55 mm  across 0.4 mm  set-height 0.25 mm")
+                .replaceFirst("profile.*", "profile slab = d-shape(width: 4 mm, height: 2 mm, side: 1.25 mm)");
+
+        double radius = (4 + 0.75 * 0.75) / 1.5;
+        double falls = radius - Math.sqrt(radius * radius - 0.16);
+        assertThat(measured(one("tip-surface", text))).isCloseTo(falls, within(1e-3));
+    }
+
+    @Test
+    void of_a_cut_whose_crown_is_not_known_the_tips_are_compared_all_the_same() {
+        String text = pins("diameter 0.55 mm  reach 0.05 mm  set-height 0.6 mm")
+                .replace("round diamond 1.5 mm", "princess diamond 1.5 mm by 1.5 mm");
+
+        assertThat(verdict("tip-reached", text)).isEqualTo(Verdict.FAILED);
+        assertThat(verdict("tip-surface", text)).isEqualTo(Verdict.PASSED);
+        assertThat(verdict("tip-metal", text.replace("set-height 0.6 mm", "set-height 0.3 mm")))
+                .isEqualTo(Verdict.NOT_LOOKED_AT);
+    }
+
     @Test
     void a_tip_nobody_tells_of_is_not_looked_at() {
         assertThat(Bench.of("tip-height", pins("diameter 0.55 mm  across 0.4 mm")))

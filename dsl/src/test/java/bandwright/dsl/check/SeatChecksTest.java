@@ -63,6 +63,39 @@ class SeatChecksTest {
                 .isEmpty();
     }
 
+    /** A web bears nothing: one that is cut through is a caution. */
+    @ParameterizedTest
+    @CsvSource({"0.119, CAUTION", "0.121, PASSED"})
+    void webs_between_bores_cut_at_the_bench_are_left_standing(double spacing, Verdict verdict) {
+        Finding found = Bench.one("bore-web", seats(spacing + " mm", "clearance 0.01 mm  made at bench"));
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(spacing - 0.02, within(1e-6));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2.2, FAILED", "2.24, CLOSE", "2.4, PASSED"})
+    void walls_beside_bores_cut_at_the_bench_bear_the_setting(double width, Verdict verdict) {
+        String text =
+                seats("0.6 mm", "clearance 0.01 mm  made at bench").replace("width: 4.0 mm", "width: " + width + " mm");
+
+        Finding found = Bench.one("bore-side", text);
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(width / 2 - 0.76, within(1e-3));
+    }
+
+    /** What is let in is joined before its seats are cut: the wall goes on over the joint, as far as the band. */
+    @Test
+    void beside_bores_in_a_kept_ring_the_band_stands() {
+        String text = band(4, 2)
+                + "cut trough from shank { width 1.9 mm  depth 1 mm  keep stripe in red-gold-585  let-in in halves at 90 deg"
+                + "  joined by solder  fit 0.05 mm }\n"
+                + "stone-row lights on stripe { stone round diamond 1.5 mm  around full  count 30  sink 0.25 mm }\n"
+                + "cut seats for lights from stripe, shank { hole 0.8 mm  clearance 0.01 mm  made at bench }";
+
+        assertThat(measured(Bench.one("bore-side", text))).isCloseTo(2 - 0.76, within(1e-3));
+    }
+
     @Test
     void the_edge_of_a_hole_at_the_finger_is_broken() {
         assertThat(verdict("hole-deburr", seats("0.5 mm", "clearance 0.01 mm"))).isEqualTo(Verdict.CAUTION);

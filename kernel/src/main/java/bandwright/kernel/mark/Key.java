@@ -21,9 +21,10 @@ import bandwright.kernel.cell.Guard;
  * @param diagnostics what is wrong with the text
  */
 public record Key(List<Line> lines, List<Diagnostic> diagnostics) {
-    /** Points before a reason: {@code [3] walls as asked}, {@code [1.5 points] …}. */
-    private static final Pattern POINTS =
-            Pattern.compile("\\s*\\[\\s*(\\d{1,4}(?:\\.\\d{1,3})?)\\s*(?:points?)?\\s*]\\s*(.*)", Pattern.DOTALL);
+    /** Points before a reason: {@code [3] walls as asked}, {@code [1.5 points] …}, {@code [1/2]}, {@code [1 1/2]}. */
+    private static final Pattern POINTS = Pattern.compile(
+            "\\s*\\[\\s*(\\d{1,4}(?:\\.\\d{1,3})?(?!/|\\d))?\\s*(?:(\\d{1,4})/([1-9]\\d{0,3}))?\\s*(?:points?)?\\s*]\\s*(.*)",
+            Pattern.DOTALL);
 
     public Key {
         lines = List.copyOf(lines);
@@ -56,9 +57,14 @@ public record Key(List<Line> lines, List<Diagnostic> diagnostics) {
         @Nullable String because = requirement.because();
         String reason = because == null ? "" : because;
         Matcher matcher = POINTS.matcher(reason);
-        return matcher.matches()
-                ? new Line(requirement.text(), matcher.group(2).strip(), Double.parseDouble(matcher.group(1)))
-                : new Line(requirement.text(), reason, points);
+        if (!matcher.matches() || (matcher.group(1) == null && matcher.group(2) == null)) {
+            return new Line(requirement.text(), reason, points);
+        }
+        double whole = matcher.group(1) == null ? 0 : Double.parseDouble(matcher.group(1));
+        double part = matcher.group(2) == null
+                ? 0
+                : Double.parseDouble(matcher.group(2)) / Double.parseDouble(matcher.group(3));
+        return new Line(requirement.text(), matcher.group(4).strip(), whole + part);
     }
 
     /** Of all lines together. */

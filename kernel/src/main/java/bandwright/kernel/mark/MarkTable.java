@@ -8,7 +8,7 @@ import java.util.Map;
 import bandwright.dsl.view.Table;
 import bandwright.kernel.display.Decimals;
 
-/** All marks as one table for a spreadsheet: a row for each work, a column for each line of the key. */
+/** All marks as one table for a spreadsheet: a row for each work, a column for each line of the key. A work that was not marked has none: not 0. */
 public final class MarkTable {
     private MarkTable() {}
 
@@ -36,14 +36,14 @@ public final class MarkTable {
         List<String> row = new ArrayList<>(List.of(
                 harmless(name),
                 marked.wasMarked() ? "marked" : harmless(marked.failure()),
-                number(marked.points(key)),
+                marked.wasMarked() ? number(marked.points(key)) : "",
                 number(key.points()),
                 Long.toString(passed),
                 Long.toString(marked.own().size() - passed),
                 Integer.toString(marked.errors()),
                 Integer.toString(marked.javaCells())));
         for (int i = 0; i < key.lines().size(); i++) {
-            row.add(number(marked.points(key, i)));
+            row.add(marked.wasMarked() ? number(marked.points(key, i)) : "");
         }
         return row;
     }

@@ -12,6 +12,7 @@ import bandwright.dsl.Judged;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.PlainRenderer;
 import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.source.SourceText;
 import bandwright.kernel.cell.CellState;
 import bandwright.kernel.cell.Guard;
@@ -44,6 +45,9 @@ public final class Marking {
         }
         Notebook notebook = (Notebook) reading;
         NotebookRun run = NotebookRunner.defineWithoutJava(notebook);
+        if (isUnreadable(run)) {
+            return new Marked("could not be read", "", List.of(), List.of(), troubles(run), errors(run), 0);
+        }
         Judged judged = Guard.judged(run.workbench(), key);
         if (judged.diagnostics().stream().anyMatch(Diagnostic::isError)) {
             return Marked.not("the key could not be judged: "
@@ -59,12 +63,27 @@ public final class Marking {
                         .map(Judgement::of)
                         .toList(),
                 troubles(run),
-                (int) run.cells().stream()
-                        .filter(cell -> cell.state() == CellState.ERROR)
-                        .count(),
+                errors(run),
                 (int) run.cellDiagnostics().stream()
                         .filter(told -> told.code().equals(JavaNotRun.CODE))
                         .count());
+    }
+
+    private static int errors(NotebookRun run) {
+        return (int) run.cells().stream()
+                .filter(cell -> cell.state() == CellState.ERROR)
+                .count();
+    }
+
+    /** Whether nothing in it is ring text: whoever sends that has not done badly but sent something else, or slipped in one line of a single text. */
+    private static boolean isUnreadable(NotebookRun run) {
+        return errors(run) > 0
+                && run.cells().stream()
+                        .filter(cell -> cell.state() != CellState.NOT_RUN)
+                        .allMatch(cell -> cell.state() == CellState.ERROR
+                                && RingParser.parse(
+                                                new SourceText("", cell.cell().source()))
+                                        .hasErrors());
     }
 
     private static List<String> troubles(NotebookRun run) {

@@ -45,6 +45,36 @@ class MarkingTest {
     }
 
     @Test
+    void points_may_be_fractions() {
+        Key key = Key.read(
+                new SourceText(
+                        "key.ring",
+                        "require 1 < 2 because \"[1/2] half\"\nrequire 1 < 2 because \"[1 1/2 points] more\"\n"
+                                + "require 1 < 2 because \"[12/8]\"\nrequire 1 < 2 because \"[] none\"\n"),
+                3);
+
+        assertThat(key.lines()).extracting(Key.Line::points).containsExactly(0.5, 1.5, 1.5, 3.0);
+        assertThat(key.lines()).extracting(Key.Line::reason).containsExactly("half", "more", "", "[] none");
+    }
+
+    @Test
+    void a_work_that_is_no_ring_text_could_not_be_read_and_has_no_mark() {
+        Key key = Key.read(KEY, 1);
+        Marked unreadable = marked("a.ring", Samples.RING + "band band {{\n");
+        Marked broken = marked("b.ring", Samples.RING + "more = 1 mm + 2 g\n");
+        Map<String, Marked> works = new LinkedHashMap<>();
+        works.put("a.ring", unreadable);
+        works.put("b.ring", broken);
+
+        assertThat(unreadable.failure()).isEqualTo("could not be read");
+        assertThat(unreadable.troubles()).isNotEmpty();
+        assertThat(broken.wasMarked()).isTrue();
+        assertThat(MarkTable.of(key, works).rows())
+                .extracting(row -> row.get(1) + " " + row.get(2))
+                .containsExactly("could not be read ", "marked 0");
+    }
+
+    @Test
     void lines_pass_or_fail_and_a_name_that_is_missing_is_told() {
         Marked marked = marked("a.ring", Samples.RING + "require 1 mm > 2 mm\nrequire 1 mm < 2 mm\n");
         Key key = Key.read(KEY, 1);

@@ -204,7 +204,8 @@ public final class Functions {
         }
         String from = solidus == null ? "unknown" : QuantityFormat.number(solidus, 0);
         String to = liquidus == null ? "unknown" : QuantityFormat.number(liquidus, 0);
-        return new Value.Words(from.equals(to) ? from + " °C" : from + " to " + to + " °C");
+        String range = from.equals(to) ? from + " °C" : from + " to " + to + " °C";
+        return new Value.Words(metal.meltingFromMemory() ? range + ", from memory" : range);
     }
 
     private static Fault unknown(Metal metal, String word, Place place) {

@@ -23,6 +23,9 @@ import bandwright.dsl.view.Table;
 
 /** What {@code show} shows as a table. */
 public final class RingTables {
+    /** Sizes are told to a thousandth of a millimetre. */
+    private static final double SAME_MM = 5e-4;
+
     private RingTables() {}
 
     /** Each part's metal, volume, density and weight, and the whole; the densities' sources below. */
@@ -101,7 +104,7 @@ public final class RingTables {
         }
         rows.add(List.of("all", "", "", "", Integer.toString(count), "", number(carats), ""));
         return new Table(
-                "Stones to order",
+                "Stones to order" + heavier(ring),
                 List.of(
                         Table.Column.words("row"),
                         Table.Column.words("stone"),
@@ -113,6 +116,40 @@ public final class RingTables {
                         Table.Column.numbers("gap", "mm")),
                 rows,
                 notes(ring));
+    }
+
+    /** How far from the formula the tables lie that small round diamonds are sold by; empty where there are none, or they agree to a per cent. */
+    private static String heavier(Ring ring) {
+        List<Long> percents = ring.design().stoneRows().stream()
+                .filter(RingTables::isSieved)
+                .flatMap(row -> MeleeTable.compare(row.aroundMm()).stream())
+                .map(table -> Math.round(100 * (table.publishedOverFormula() - 1)))
+                .sorted()
+                .toList();
+        if (percents.stream().allMatch(percent -> percent == 0)) {
+            return "";
+        }
+        long least = percents.get(0);
+        long most = percents.get(percents.size() - 1);
+        String range =
+                least == most ? more(most) : (least > 0 ? Long.toString(least) : more(least)) + " to " + more(most);
+        return ", carats by formula; tables of small diamonds say " + range;
+    }
+
+    private static String more(long percent) {
+        return Math.abs(percent) + " % " + (percent < 0 ? "less" : "more");
+    }
+
+    /** Sieves between whose plates stones differ by more than the row bears. */
+    private static List<String> widerThanWithin(StoneRow row) {
+        double tolerance = row.toleranceMm();
+        return DiamondSieve.nearest(row.aroundMm()).stream()
+                .filter(sieve -> tolerance > 0
+                        && (sieve.lowMm() < row.aroundMm() - tolerance - SAME_MM
+                                || sieve.highMm() > row.aroundMm() + tolerance + SAME_MM))
+                .map(sieve -> (sieve.retainedOn() + " " + sieve.passes()).strip() + " holds " + number(sieve.lowMm())
+                        + " to " + number(sieve.highMm()) + " mm")
+                .toList();
     }
 
     /** How far the tables that small round diamonds are sold by lie from the formula, and the trade's word for the size. */
@@ -135,6 +172,13 @@ public final class RingTables {
                         + QuantityFormat.number(Math.abs(percent), 0) + " % "
                         + (percent < 0 ? "lighter" : "heavier") + ", by "
                         + table.source().text());
+            }
+            List<String> wider = widerThanWithin(row);
+            if (!wider.isEmpty()) {
+                notes.add(
+                        row.name() + ": a sieve is wider than within " + number(row.toleranceMm()) + " mm of "
+                                + diameter + " (" + String.join(", ", wider)
+                                + "): order by size, and have the stones measured (Sieve chart; Diamond Consultants (India); n.d.)");
             }
             DiamondSieve.nearest(row.aroundMm()).stream()
                     .map(DiamondSieve::group)

@@ -50,7 +50,7 @@ public final class MarksPage {
                     .append("\">")
                     .append(Html.escape(work.getKey()))
                     .append("</a></th><td align=\"right\">")
-                    .append(number(marked.points(key)))
+                    .append(marked.wasMarked() ? number(marked.points(key)) : "not marked")
                     .append("</td><td align=\"left\">")
                     .append(Html.escape(outcome(marked)))
                     .append("</td></tr>\n");
@@ -94,8 +94,13 @@ public final class MarksPage {
         html.append("<p class=\"")
                 .append(marked.wasMarked() ? "outcome" : "failed")
                 .append("\">");
-        html.append(number(marked.points(key))).append(" of ").append(number(key.points()));
-        html.append(" points; ").append(Html.escape(outcome(marked))).append("</p>\n");
+        if (marked.wasMarked()) {
+            html.append(number(marked.points(key)))
+                    .append(" of ")
+                    .append(number(key.points()))
+                    .append(" points; ");
+        }
+        html.append(Html.escape(outcome(marked))).append("</p>\n");
         if (marked.wasMarked()) {
             html.append(TableHtml.of(byKey(marked)));
         }
