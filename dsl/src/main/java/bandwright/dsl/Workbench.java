@@ -287,6 +287,11 @@ public final class Workbench {
         return ring;
     }
 
+    /** Whether a text can be read as ring text, whatever it means. */
+    public static boolean canRead(SourceText text) {
+        return !RingParser.parse(text).hasErrors();
+    }
+
     /** Words that can come next in a cell's text at an offset in code points, with what is defined so far. */
     public Completion completion(SourceText text, int offset) {
         return Completion.at(design, text, offset);

@@ -9,10 +9,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.Judged;
+import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.PlainRenderer;
 import bandwright.dsl.diagnostic.Severity;
-import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.source.SourceText;
 import bandwright.kernel.cell.CellState;
 import bandwright.kernel.cell.Guard;
@@ -75,15 +75,14 @@ public final class Marking {
                 .count();
     }
 
-    /** Whether nothing in it is ring text: whoever sends that has not done badly but sent something else, or slipped in one line of a single text. */
+    /** Whether no cell of it can be read as ring text: then nothing is known of how good it is. */
     private static boolean isUnreadable(NotebookRun run) {
         return errors(run) > 0
                 && run.cells().stream()
                         .filter(cell -> cell.state() != CellState.NOT_RUN)
                         .allMatch(cell -> cell.state() == CellState.ERROR
-                                && RingParser.parse(
-                                                new SourceText("", cell.cell().source()))
-                                        .hasErrors());
+                                && !Workbench.canRead(
+                                        new SourceText("", cell.cell().source())));
     }
 
     private static List<String> troubles(NotebookRun run) {

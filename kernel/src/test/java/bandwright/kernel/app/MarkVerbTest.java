@@ -68,7 +68,7 @@ class MarkVerbTest {
         assertThat(csv.get(1)).isEqualTo("./=1+1.ring,marked,4,4,0,0,0,0,3,1");
         assertThat(csv.get(2))
                 .startsWith("broken.ipynb,\"broken.ipynb is not valid JSON")
-                .endsWith(",0,4,0,0,0,0,0,0");
+                .endsWith(",,4,0,0,0,0,,");
         assertThat(csv.get(3)).isEqualTo("hostile.ipynb,marked,4,4,0,0,0,1,3,1");
         assertThat(csv.get(4)).startsWith("link.ring,\"not read: it is a link");
         String page = Files.readString(group.resolve("marks.html"));

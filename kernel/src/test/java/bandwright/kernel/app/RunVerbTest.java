@@ -167,10 +167,10 @@ class RunVerbTest {
 
     @Test
     void an_error_takes_the_whole_text_and_the_end_says_so() {
-        String text = Samples.RING + "show casting { shrinkage 1.5 mm }\n";
+        String text = Samples.RING + "x = 5 mm + 2 g\n";
         Ran one = Ran.command("run", Samples.file(folder, "one.ring", text));
         Ran two = Ran.command(
-                "run", Samples.file(folder, "two.ring", text + "limit casting-wall 1 mm\nx = = 2\ny = )\n"));
+                "run", Samples.file(folder, "two.ring", text + "limit casting-wall 1 mm\nz = = 2\ny = )\n"));
         Ran measured = Ran.command("measure", Samples.file(folder, "three.ring", Samples.RING + "x = 5 mm + 2 g\n"));
 
         assertThat(one.exitCode()).isEqualTo(1);
@@ -178,6 +178,18 @@ class RunVerbTest {
         assertThat(one.err()).endsWith("bandwright: the ring was not made, because of the error in one.ring, line 4\n");
         assertThat(two.out()).contains("The ring was not made, because of 2 errors, the first in two.ring, line 6.");
         assertThat(measured.err()).contains("the ring was not made, because of the error in three.ring, line 4");
+    }
+
+    @Test
+    void a_slip_in_a_question_leaves_the_ring_and_the_other_questions() {
+        String text = Samples.RING + "show casting { shrinkage 1.5 mm }\nshow weights\n";
+        Ran ran = Ran.command("run", Samples.file(folder, "one.ring", text));
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.out())
+                .contains("Weights of the finished parts", "metal   5.245 g")
+                .doesNotContain("was not made");
+        assertThat(ran.out() + ran.err()).contains("a share, such as 1.6 %, is wanted here, not a length");
     }
 
     @Test

@@ -46,12 +46,13 @@ class MarkingTest {
 
     @Test
     void points_may_be_fractions() {
-        Key key = Key.read(
-                new SourceText(
-                        "key.ring",
-                        "require 1 < 2 because \"[1/2] half\"\nrequire 1 < 2 because \"[1 1/2 points] more\"\n"
-                                + "require 1 < 2 because \"[12/8]\"\nrequire 1 < 2 because \"[] none\"\n"),
-                3);
+        SourceText text = new SourceText("key.ring", """
+                require 1 < 2 because "[1/2] half"
+                require 1 < 2 because "[1 1/2 points] more"
+                require 1 < 2 because "[12/8]"
+                require 1 < 2 because "[] none"
+                """);
+        Key key = Key.read(text, 3);
 
         assertThat(key.lines()).extracting(Key.Line::points).containsExactly(0.5, 1.5, 1.5, 3.0);
         assertThat(key.lines()).extracting(Key.Line::reason).containsExactly("half", "more", "", "[] none");
@@ -158,7 +159,7 @@ class MarkingTest {
         assertThat(csv.lines().toList())
                 .hasSize(3)
                 .anyMatch(line -> line.startsWith("./=HYPERLINK(1).ring,marked,4,5.5,0,0,0,0,3,0,1"))
-                .anyMatch(line -> line.startsWith("\"b, c.ring\",stopped,0,5.5,"));
+                .anyMatch(line -> line.startsWith("\"b, c.ring\",stopped,,5.5,"));
     }
 
     @Test
