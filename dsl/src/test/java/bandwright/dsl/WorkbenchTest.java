@@ -55,6 +55,7 @@ class WorkbenchTest {
             "given-not-worked-out",
             "asked-no-value",
             "judged-no-condition",
+            "no-plan",
             "loose-pieces");
 
     @Test
