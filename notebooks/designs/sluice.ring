@@ -32,8 +32,6 @@ cut slot for blades from shank {
   made at bench
 }
 
-limit bench-wall 0.2 mm   because "thinnest are the lips above the notches, which the setter burnishes over the stones"
-
 show ring
 show section of ring
 show weights

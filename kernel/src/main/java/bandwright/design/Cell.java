@@ -62,10 +62,22 @@ public final class Cell {
         }
         List<String> labels = across.stream().map(String::valueOf).toList();
         boolean lies = !across.isEmpty() && across.stream().allMatch(Cell::isNumber);
-        Chart.Axis axis =
-                new Chart.Axis(acrossName, lies ? unit(across) : "", labels, lies ? numbers(across) : List.of());
+        Chart.Axis axis = new Chart.Axis(
+                withoutUnit(acrossName, lies ? unit(across) : ""),
+                lies ? unit(across) : "",
+                labels,
+                lies ? numbers(across) : List.of());
         Chart.Series series = new Chart.Series("", numbers(values));
-        return new Chart(title, axis, List.of(new Chart.Panel(name, unit(values), List.of(series))), List.of());
+        String plainName = withoutUnit(name, unit(values));
+        return new Chart(title, axis, List.of(new Chart.Panel(plainName, unit(values), List.of(series))), List.of());
+    }
+
+    /** The axis says the unit by itself; a name that says it already does not say it twice. */
+    private static String withoutUnit(String name, String unit) {
+        String told = "(" + unit + ")";
+        return unit.isEmpty() || !name.endsWith(told)
+                ? name
+                : name.substring(0, name.length() - told.length()).strip();
     }
 
     private static boolean isNumber(@Nullable Object value) {

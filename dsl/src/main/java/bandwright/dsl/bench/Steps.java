@@ -91,8 +91,10 @@ public final class Steps {
         }
         marks();
         design.stoneRows().forEach(this::set);
-        steps.add(Step.of("step.polish"));
-        steps.add(Step.of("step.weigh", grams(weight(finished, Set.of()))));
+        String metal = grams(weight(finished, Set.of()));
+        boolean stones = !design.stoneRows().isEmpty();
+        steps.add(Step.of(stones ? "step.polish" : "step.polish-plain"));
+        steps.add(Step.of(stones ? "step.weigh" : "step.weigh-plain", metal));
     }
 
     /** The steps in order. */
@@ -302,7 +304,7 @@ public final class Steps {
     }
 
     private void marks() {
-        steps.add(Step.of("step.mark"));
+        steps.add(Step.of(design.stoneRows().isEmpty() ? "step.mark-plain" : "step.mark"));
     }
 
     private void set(StoneRow row) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
@@ -76,14 +77,27 @@ final class WallChecks implements Check {
         return look.thorough() || body.trianglesToSearch() <= MOST_AT_ONCE;
     }
 
+    /** Pins, which have checks of their own, and what a setter presses or burnishes over stones: it is meant to be thin. */
     private static Set<Integer> leftOut(Ring ring) {
-        Set<String> pins = ring.design().prongs().stream().map(Prongs::name).collect(Collectors.toSet());
-        Set<String> seats = ring.design().seats().stream()
+        Set<String> pins = names(ring.design().prongs().stream().map(Prongs::name));
+        Set<String> seats = names(ring.design().seats().stream()
                 .filter(cut -> cut.channel().isEmpty())
-                .map(Seats::name)
-                .collect(Collectors.toSet());
+                .map(Seats::name));
+        Set<String> channels = names(ring.design().seats().stream()
+                .filter(cut -> cut.channel().isPresent())
+                .map(Seats::name));
         return ring.surfaces()
                 .numbers(face -> pins.contains(face.definition())
-                        || (seats.contains(face.definition()) && !HOLE.contains(face.what())));
+                        || (seats.contains(face.definition()) && !HOLE.contains(face.what()))
+                        || (channels.contains(face.definition()) && isOfLip(face.what())));
+    }
+
+    /** The notch's faces bound the lip from below. */
+    private static boolean isOfLip(String face) {
+        return face.startsWith("notch") || face.startsWith("lip");
+    }
+
+    private static Set<String> names(Stream<String> names) {
+        return names.collect(Collectors.toSet());
     }
 }

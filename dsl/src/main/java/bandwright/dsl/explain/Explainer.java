@@ -21,6 +21,7 @@ import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Argument;
 import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
+import bandwright.dsl.syntax.MetalDefinition;
 import bandwright.dsl.syntax.Printer;
 
 /**
@@ -162,6 +163,10 @@ public final class Explainer {
                     parts.add(named(used));
                 }
             }
+        }
+        if (entry.statement() instanceof MetalDefinition statement) {
+            MetalReason.mixing(design.metalNamed(statement.name(), entry.source()))
+                    .ifPresent(parts::add);
         }
         return new Step(text, where(entry), parts);
     }

@@ -62,6 +62,13 @@ final class SyntaxFault {
             return propertyWithComma(index - 2);
         } else if (inBlock && type(0) == LPAREN && Words.isName(type(-1)) && type(-2) == PROFILE) {
             return profileWithForm();
+        } else if (inBlock && type(0) == BECAUSE) {
+            return reasonInside();
+        } else if (inBlock
+                && type(0) == NAME
+                && type(1) == EQ
+                && expectation.properties().isEmpty()) {
+            return secondInBraces();
         } else if (inBlock && expectation.kinds().contains(RBRACE) && type(0) == NAME && type(-1) != NUMBER) {
             return unknownProperty();
         } else if (!inBlock && index > 0 && Words.opens(type(0)) && expectation.allowsEnd()) {
@@ -202,6 +209,21 @@ final class SyntaxFault {
         Diagnostic.Builder fault =
                 fault("unknown-property", words.get(index)).with(text(index)).expected(String.join(", ", known));
         return add(withNearest(fault, index, known));
+    }
+
+    /** A reason is one of the whole statement: with it taken out, reading on makes sense. */
+    private boolean reasonInside() {
+        boolean said = index + 1 < words.size() && type(1) == STRING;
+        Span reason = Report.span(words.get(index)).to(Report.span(words.get(said ? index + 1 : index)));
+        add(fault("reason-inside", words.get(index)));
+        words.subList(index, said ? index + 2 : index + 1).clear();
+        return reason.length() > 0;
+    }
+
+    private boolean secondInBraces() {
+        return add(fault("second-in-braces", words.get(index))
+                .with(text(index))
+                .suggest(report.after(words.get(index - 1)), ","));
     }
 
     private boolean secondStatement() {

@@ -40,11 +40,15 @@ record HandoutVerb(
         Map<Path, byte[]> files = new LinkedHashMap<>();
         files.put(page, PageWriter.write(run, name).getBytes(StandardCharsets.UTF_8));
         files.put(pages, PaperWriter.write(run, name, kind(), paper));
+        if (!solutions && !whole.isOneText()) {
+            // To work in; what an earlier run left may tell the answers.
+            files.put(target("ipynb"), notebook.withoutOutputs().json().getBytes(StandardCharsets.UTF_8));
+        }
         RunFiles.writeBytes(files);
         new Complaints(terminal).tell(run.diagnostics());
         tellLeftOut(whole.cells().size() - notebook.cells().size(), run);
         if (!quiet) {
-            terminal.say("wrote  " + page + "\nwrote  " + pages);
+            files.keySet().forEach(file -> terminal.say("wrote  " + file));
         }
         return exitCode(run);
     }

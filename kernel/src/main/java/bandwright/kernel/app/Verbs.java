@@ -166,7 +166,8 @@ final class Verbs {
     @Command(
             name = "handout",
             description = {
-                "Writes a notebook for students, as a page and as PDF: NAME.handout.html and NAME.handout.pdf.",
+                "Writes a notebook for students, as a page, as PDF and to work in:",
+                "NAME.handout.html, NAME.handout.pdf and NAME.handout.ipynb, which has no outputs.",
                 "Cells tagged solution or teacher are left out and not run.",
                 "Nothing is exported. Ends with 1 only if a cell has an error: what waits for an answer may wait."
             })

@@ -91,6 +91,18 @@ public final class Notebook implements Reading {
         return new Notebook(copy, textName);
     }
 
+    /** The notebook as if no cell had ever run. */
+    public Notebook withoutOutputs() {
+        ObjectNode copy = tree.deepCopy();
+        for (JsonNode cell : copy.path("cells")) {
+            if (cell instanceof ObjectNode node && node.has("outputs")) {
+                node.putArray("outputs");
+                node.putNull("execution_count");
+            }
+        }
+        return new Notebook(copy, textName);
+    }
+
     /** The notebook without the cells that have any of some tags. */
     public Notebook without(Set<String> tags) {
         Set<String> gone = cells.stream()

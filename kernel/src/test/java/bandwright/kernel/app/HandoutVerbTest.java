@@ -55,6 +55,10 @@ class HandoutVerbTest {
         byte[] pdf = Files.readAllBytes(folder.resolve("ring.handout.pdf"));
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         assertThat(folder.resolve("secret.stl")).doesNotExist();
+        assertThat(folder.resolve("ring.handout.ipynb"))
+                .content()
+                .contains("show answer", "\"execution_count\": null")
+                .doesNotContain("7.125 mm", "secret", "\"output_type\"");
 
         Ran.command("handout", input(), "--quiet");
 

@@ -88,13 +88,19 @@ class MarkVerbTest {
 
     @Test
     void a_work_that_takes_too_long_is_stopped() throws IOException {
-        Samples.file(
-                group(),
-                "endless.ring",
-                Samples.RING
-                        + "stone-row lights on shank { stone round diamond 0.05 mm  around 300 deg centred 7 deg"
-                        + "  spacing 0.001 mm  sink 0.01 mm }\n"
-                        + "cut seats for lights from shank { hole 0.02 mm  bearing 0.01 mm  clearance 0.001 mm }\n");
+        // Some hundred bores, none like another.
+        Samples.file(group(), "endless.ring", """
+                profile wide = flat(width: 6 mm, height: 2 mm, edge: 0.2 mm)
+                band shank { finger US 7  profile wide  metal silver-925 }
+                stone-row lights on shank {
+                  stone round diamond 0.5 mm
+                  around 300 deg centred 7 deg
+                  spacing 0.05 mm
+                  sink 0.05 mm
+                  across -2 mm, -1.4 mm, -0.8 mm, -0.2 mm, 0.4 mm, 1 mm, 1.6 mm, 2.2 mm
+                }
+                cut seats for lights from shank { hole 0.3 mm  bearing 0.1 mm  clearance 0.01 mm }
+                """);
 
         Ran ran = Ran.command("mark", group(), "--with", key(), "--seconds", 1);
 

@@ -1,0 +1,4 @@
+cut trough from shank {
+  width  2 mm because "the stones are wide"
+  depth  1 mm
+}
