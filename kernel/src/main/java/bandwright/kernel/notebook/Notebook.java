@@ -91,6 +91,18 @@ public final class Notebook implements Reading {
         return new Notebook(copy, textName);
     }
 
+    /** The notebook with nothing left of what running some cells, by their ids, once showed. */
+    public Notebook withoutResults(Set<String> ids) {
+        ObjectNode copy = tree.deepCopy();
+        for (JsonNode cell : copy.path("cells")) {
+            if (ids.contains(cell.path("id").asText()) && cell instanceof ObjectNode node) {
+                node.remove(List.of("outputs", "execution_count"));
+            }
+        }
+        NotebookTree.complete(copy);
+        return new Notebook(copy, textName);
+    }
+
     /** The notebook without the cells that have any of some tags. */
     public Notebook without(Set<String> tags) {
         Set<String> gone = cells.stream()

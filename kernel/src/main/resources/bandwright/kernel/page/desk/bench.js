@@ -202,4 +202,4 @@ class Bench {
     }
 }
 
-export { Bench };
+export { Bench, bytes };

@@ -1,0 +1,69 @@
+// Bandwright. SPDX-License-Identifier: Apache-2.0
+// From keystroke to new weight. Arguments: modules, browser, link, names of notebooks. Prints the times in ms after "all is well": measured, not judged.
+const [modules, executablePath, link, ...names] = process.argv.slice(2);
+const { expect, launch, open, run, watch, weight } = require('./desk-browser.js');
+
+/** Types a digit into the breadth's value and waits for another weight each time. */
+async function measure(page, times) {
+    return page.evaluate(async (count) => {
+        const cell = () => [...document.querySelectorAll('.desk-numbers tr')].find((row) => row.textContent.includes('metal, finished'))?.querySelector('td').textContent;
+        const line = [...document.querySelectorAll('.desk-code .cm-line')].find((one) => /^breadth\s*=/.test(one.textContent));
+        const numbers = document.querySelector('.desk-numbers');
+        const content = line.closest('.cm-content');
+        const taken = [];
+        const caret = () => {
+            const walker = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+            let at = line.textContent.indexOf('.') + 1;
+            for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+                if (at <= node.length) {
+                    document.getSelection().collapse(node, at);
+                    return;
+                }
+                at -= node.length;
+            }
+        };
+        content.focus();
+        caret();
+        await new Promise((done) => { setTimeout(done, 1500); });
+        for (let i = 0; i < count; i++) {
+            const was = cell();
+            const changed = new Promise((done) => {
+                const observer = new MutationObserver(() => {
+                    if (cell() !== was) {
+                        observer.disconnect();
+                        done();
+                    }
+                });
+                observer.observe(numbers, { childList: true, subtree: true, characterData: true });
+            });
+            const start = performance.now();
+            // 4.6 mm becomes 4.16 mm, and 4.6 mm again.
+            document.execCommand('insertText', false, String(1 + i % 9));
+            await changed;
+            taken.push(performance.now() - start);
+            await new Promise((done) => { setTimeout(done, 300); });
+            document.execCommand('delete');
+            await new Promise((done) => { setTimeout(done, 700); });
+        }
+        return taken;
+    }, times);
+}
+
+run(async () => {
+    const browser = await launch(modules, executablePath);
+    const page = await (await browser.newContext({ viewport: { width: 1366, height: 768 } })).newPage();
+    watch(page, new URL(link).origin);
+    await page.goto(link);
+    for (const name of names) {
+        const begun = Date.now();
+        await open(page, name);
+        const opened = Date.now() - begun;
+        await page.waitForFunction(() => document.querySelector('.desk-checks')?.textContent.includes('checks'), null, { timeout: 120000 });
+        const settled = Date.now() - begun;
+        expect(await weight(page) > 0, `${name}: no weight`);
+        const taken = (await measure(page, 11)).map(Math.round).sort((one, other) => one - other);
+        console.error(`${name}: open ${opened}, all up to date ${settled}; key to weight: least ${taken[0]}, median ${taken[5]}, most ${taken[10]}`);
+        expect(await page.locator('.desk-told .trouble').count() === 0, `${name}: an error`);
+    }
+    await browser.close();
+});
