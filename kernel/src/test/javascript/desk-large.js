@@ -1,5 +1,5 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
-// From keystroke to new weight. Arguments: modules, browser, link, names of notebooks. Prints the times in ms after "all is well": measured, not judged.
+// From keystroke to new weight. Arguments: modules, browser, link, names of notebooks. Prints the times, ms: measured, not judged.
 const [modules, executablePath, link, ...names] = process.argv.slice(2);
 const { expect, launch, open, run, watch, weight } = require('./desk-browser.js');
 

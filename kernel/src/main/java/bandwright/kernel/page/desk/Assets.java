@@ -41,7 +41,7 @@ final class Assets {
             List.of("studio.js", "model.js", "cut.js", "views.js", "marks.js", "viewer.js", "form.js");
 
     private static final List<String> OWN =
-            List.of("ask.js", "editor.js", "bench.js", "cells.js", "handout.js", "present.js", "desk.js");
+            List.of("ask.js", "editor.js", "bench.js", "typing.js", "cells.js", "handout.js", "present.js", "desk.js");
 
     private Assets() {}
 

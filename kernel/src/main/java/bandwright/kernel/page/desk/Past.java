@@ -146,7 +146,8 @@ final class Past {
     private static long lines(Moment moment, String id) {
         return moment.cells().stream()
                 .filter(cell -> cell.id().equals(id))
-                .mapToLong(cell -> cell.source().chars().filter(sign -> sign == '\n').count())
+                .mapToLong(cell ->
+                        cell.source().chars().filter(sign -> sign == '\n').count())
                 .sum();
     }
 

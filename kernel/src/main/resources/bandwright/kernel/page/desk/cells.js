@@ -3,18 +3,22 @@
 import { made, button } from '/asset/model/form.js';
 import { ask } from './ask.js';
 import { editor, hasPast, isChoosing, mark, put } from './editor.js';
+import { Typing } from './typing.js';
+
+/** What takes longer is told to be at work, ms. */
+const NOTICED = 500;
+
+/** Between two keys of someone who types on, ms. */
+const LULL = 150;
 
 const KINDS = { code: 'ring text', markdown: 'words', raw: 'kept as it is' };
 
-class Cells {
+class Cells extends Typing {
     /** @param heard what else follows a change: numbers, handles */
     constructor(room, name, heard, say) {
+        super(name, say);
         this.room = room;
-        this.name = name;
         this.heard = heard;
-        this.say = say;
-        this.cells = new Map();
-        this.typed = new Map();
         this.turn = 0;
     }
 
@@ -173,7 +177,7 @@ class Cells {
     mark_state(cell) {
         const bad = cell.bad ? 'has an error: what it said before still holds' : '';
         const old = cell.asks && cell.stale && cell.out.childNodes.length ? 'shows what no longer holds' : '';
-        cell.state.textContent = bad || (cell.silent && cell.asks ? 'cleared: run it to see it again' : old);
+        cell.state.textContent = cell.slow ? 'at work …' : bad || (cell.silent && cell.asks ? 'cleared: run it to see it again' : old);
         cell.box.classList.toggle('is-bad', Boolean(cell.bad));
         cell.box.classList.toggle('is-stale', Boolean(cell.asks && cell.stale && !cell.silent));
         cell.out.setAttribute('aria-busy', String(Boolean(cell.working)));
@@ -206,96 +210,6 @@ class Cells {
         }));
     }
 
-    type(cell, source) {
-        cell.source = source;
-        this.typed.set(cell.id, source);
-        this.remember();
-        // At once; what is typed while this is on its way goes together with the next.
-        window.clearTimeout(this.pause);
-        this.pause = window.setTimeout(() => this.send(), 0);
-    }
-
-    /** What the desk may have for a cell's text, for all that this page knows. */
-    known(id) {
-        const cell = this.cells.get(id);
-        return cell ? [cell.known, cell.sent].filter((one) => one !== undefined) : [];
-    }
-
-    /** What is on its way to the desk is in the browser too, until the desk has it on the disk. */
-    remember() {
-        try {
-            const waiting = [...this.typed].map(([id, source]) => ({ id, source, known: this.known(id) }));
-            if (waiting.length) {
-                window.localStorage.setItem('bandwright ' + this.name, JSON.stringify(waiting));
-            } else {
-                window.localStorage.removeItem('bandwright ' + this.name);
-            }
-        } catch (fault) {
-            // A browser without a store; the desk's draft is enough while it answers.
-        }
-    }
-
-    /** What an earlier page could not bring to the desk. */
-    async recover() {
-        let waiting;
-        try {
-            waiting = JSON.parse(window.localStorage.getItem('bandwright ' + this.name)) || [];
-        } catch (fault) {
-            waiting = [];
-        }
-        waiting.filter(({ id, source }) => this.cells.has(id) && this.cells.get(id).source !== source).forEach(({ id, source, known }) => {
-            // Where the text is another than the one it was typed upon, both stay.
-            const cell = this.cells.get(id);
-            put(cell.view, source);
-            [cell.known, cell.sent] = known || [];
-            this.type(cell, source);
-        });
-    }
-
-    async send() {
-        if (this.sending) {
-            this.again = true;
-            return;
-        }
-        this.sending = true;
-        const sent = new Map([...this.typed].filter(([id]) => this.cells.has(id)));
-        const changes = [...sent].map(([id, source]) => ({ do: 'type', id, source, known: this.known(id) }));
-        sent.forEach((source, id) => { this.cells.get(id).sent = source; });
-        try {
-            const state = await ask('change', { name: this.name, changes });
-            sent.forEach((source, id) => {
-                if (this.typed.get(id) === source) {
-                    this.typed.delete(id);
-                } else if (this.cells.has(id)) {
-                    this.cells.get(id).known = state.cells.find((one) => one.id === id)?.source;
-                }
-            });
-            this.remember();
-            this.show(state);
-            if (state.conflicts.length) {
-                this.say('Another page has changed the same cell. Both texts stay: yours stands below the other.');
-            }
-            this.follow();
-        } catch (fault) {
-            this.say(fault.message);
-            window.clearTimeout(this.pause);
-            if (fault.lost) {
-                this.pause = window.setTimeout(() => this.send(), 2000);
-            } else {
-                // Told, and not to be had: the desk's text is shown again, what was typed stays in the browser's undo.
-                sent.forEach((source, id) => this.typed.delete(id));
-                this.remember();
-                await this.look();
-            }
-        } finally {
-            this.sending = false;
-            if (this.again) {
-                this.again = false;
-                this.send();
-            }
-        }
-    }
-
     /** As the desk has it now. */
     async look() {
         try {
@@ -308,6 +222,8 @@ class Cells {
     /** Shows anew what no longer holds, from the top, until something else is typed. Programs wait for a person. */
     async follow() {
         const turn = ++this.turn;
+        // While someone types on, the processor is for the numbers.
+        await new Promise((done) => { window.setTimeout(done, LULL); });
         for (const id of this.order) {
             const cell = this.cells.get(id);
             if (turn !== this.turn) {
@@ -327,6 +243,10 @@ class Cells {
     async answer(cell, turn) {
         cell.working = true;
         this.mark_state(cell);
+        const slow = window.setTimeout(() => {
+            cell.slow = true;
+            this.mark_state(cell);
+        }, NOTICED);
         try {
             const ran = await ask('answer', { name: this.name, id: cell.id, person: turn === undefined });
             if (turn !== undefined && turn !== this.turn) {
@@ -344,6 +264,8 @@ class Cells {
         } catch (fault) {
             this.say(fault.message);
         } finally {
+            window.clearTimeout(slow);
+            cell.slow = false;
             cell.working = false;
             this.mark_state(cell);
         }
@@ -357,16 +279,6 @@ class Cells {
             await this.look();
         }
         this.follow();
-    }
-
-    async flush() {
-        window.clearTimeout(this.pause);
-        while (this.typed.size) {
-            await this.send();
-            if (this.typed.size) {
-                await new Promise((done) => { window.setTimeout(done, 50); });
-            }
-        }
     }
 
     async runAll() {

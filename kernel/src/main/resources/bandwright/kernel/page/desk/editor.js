@@ -49,7 +49,8 @@ const colours = HighlightStyle.define([
 const look = EditorView.theme({
     '&': { backgroundColor: 'transparent', color: 'inherit', fontSize: 'inherit' },
     '.cm-content': { fontFamily: 'ui-monospace, "Cascadia Mono", Menlo, Consolas, "DejaVu Sans Mono", monospace', padding: '0.6rem 0', caretColor: 'var(--ink)' },
-    '&.cm-focused': { outline: '3px solid var(--accent)', outlineOffset: '2px' },
+    // The frame of the whole text shows where the cursor is.
+    '&.cm-focused': { outline: 'none' },
     '.cm-cursor': { borderLeftColor: 'var(--ink)' },
     '.cm-tooltip': { backgroundColor: 'var(--ground)', color: 'var(--ink)', border: '1px solid var(--quiet)' },
     '.cm-tooltip-autocomplete ul li[aria-selected]': { backgroundColor: 'var(--accent)', color: 'var(--ground)' },

@@ -5,8 +5,8 @@ import { made, button } from '/asset/model/form.js';
 /** Further than a hand trembles, CSS px. */
 const SWIPE = 60;
 
-const FORTH = new Set(['PageDown', 'ArrowRight', 'ArrowDown', ' ']);
-const BACK = new Set(['PageUp', 'ArrowLeft', 'ArrowUp']);
+const FORTH = new Set(['ArrowRight', 'ArrowDown', ' ']);
+const BACK = new Set(['ArrowLeft', 'ArrowUp']);
 
 class Present {
     /** @param cells gives the cells of the open notebook, or nothing */
@@ -22,6 +22,8 @@ class Present {
         this.bar = made('div', { className: 'desk-steps', role: 'group', 'aria-label': 'Steps', hidden: true },
             this.back, this.count, this.forth, button('Stop', () => this.cells()?.stop()), button('End', () => this.leave()));
         document.body.append(this.bar);
+        // What a hand-held clicker sends turns the steps wherever the cursor is: before a cell hears of it.
+        document.addEventListener('keydown', (event) => this.click(event), { capture: true });
         document.addEventListener('keydown', (event) => this.key(event));
         this.swipes(document.getElementById('sheet'));
     }
@@ -107,15 +109,20 @@ class Present {
             this.leave();
             return;
         }
-        // What a hand-held clicker sends turns the steps wherever the cursor is; arrows and space belong to what is being used.
-        const clicker = event.key === 'PageDown' || event.key === 'PageUp';
+        // Arrows and space belong to what is being used.
         const used = event.target.closest('.cm-editor, input, select, textarea, button, canvas, summary');
-        if ((used && !clicker) || !(FORTH.has(event.key) || BACK.has(event.key))) {
-            return;
+        if (!used && (FORTH.has(event.key) || BACK.has(event.key))) {
+            event.preventDefault();
+            this.step(FORTH.has(event.key) ? 1 : -1);
         }
-        event.preventDefault();
-        event.stopPropagation();
-        this.step(FORTH.has(event.key) ? 1 : -1);
+    }
+
+    click(event) {
+        if (this.on && (event.key === 'PageDown' || event.key === 'PageUp') && !event.ctrlKey && !event.altKey && !event.metaKey) {
+            event.preventDefault();
+            event.stopPropagation();
+            this.step(event.key === 'PageDown' ? 1 : -1);
+        }
     }
 
     swipes(sheet) {
