@@ -170,6 +170,11 @@ run(async () => {
     await picture('class-small');
     await page.evaluate(() => window.scrollTo(0, 1200));
     await picture('class-small-below');
+    await page.evaluate(() => window.scrollTo(0, 0));
+    await page.click('.desk-handouts summary');
+    await accessible(page, 'menu, small');
+    await picture('menu-small');
+    await page.keyboard.press('Escape');
     await page.setViewportSize({ width: 1366, height: 768 });
     await page.emulateMedia({ colorScheme: 'dark' });
     await accessible(page, 'dark');

@@ -34,7 +34,7 @@ import bandwright.kernel.run.OutputsOfCell;
  * that what is typed never waits for a picture.
  */
 final class OpenNotebook implements AutoCloseable {
-    private static final String OTHER = "what another page made of this cell";
+    private static final String OTHER = "the other text of the cell above: two pages had changed it";
 
     private final String name;
     private final NotebookFolder folder;

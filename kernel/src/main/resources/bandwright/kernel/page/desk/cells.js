@@ -9,7 +9,7 @@ import { Typing } from './typing.js';
 const NOTICED = 500;
 
 /** Between two keys of someone who types on, ms. */
-const LULL = 150;
+const LULL = 300;
 
 const KINDS = { code: 'ring text', markdown: 'words', raw: 'kept as it is' };
 
