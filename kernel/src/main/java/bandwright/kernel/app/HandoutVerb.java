@@ -42,7 +42,7 @@ record HandoutVerb(
         files.put(pages, PaperWriter.write(run, name, kind(), paper));
         if (!solutions && !whole.isOneText()) {
             // To work in; what an earlier run left may tell the answers.
-            files.put(target("ipynb"), notebook.withoutOutputs().json().getBytes(StandardCharsets.UTF_8));
+            files.put(target("ipynb"), notebook.withoutResults().json().getBytes(StandardCharsets.UTF_8));
         }
         RunFiles.writeBytes(files);
         new Complaints(terminal).tell(run.diagnostics());

@@ -2,6 +2,7 @@
 package bandwright.kernel.app;
 
 import java.io.IOException;
+import java.net.BindException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
@@ -18,8 +19,13 @@ record PageVerb(Terminal terminal, Path folder, int port) {
             throw new UsageFault(folder + " is no folder");
         }
         Events events = new Events();
+        Desk desk;
         try {
-            Desk desk = new Desk(folder, events);
+            desk = new Desk(folder, events);
+        } catch (IOException failure) {
+            throw new UsageFault(folder + " cannot be read");
+        }
+        try {
             LocalServer server = LocalServer.start(port, DeskPage.routes(desk), events, this::tell);
             CountDownLatch ended = new CountDownLatch(1);
             // The only way out is the end of the program: what is open is put away then.
@@ -33,8 +39,10 @@ record PageVerb(Terminal terminal, Path folder, int port) {
                             "end of the page"));
             ended.await();
             return ExitCode.GOOD;
-        } catch (IOException failure) {
+        } catch (BindException failure) {
             throw new UsageFault("the page cannot be served at port " + port + ": it is taken, or not allowed");
+        } catch (IOException failure) {
+            throw new UsageFault("the page cannot be served: " + failure.getMessage());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return ExitCode.GOOD;

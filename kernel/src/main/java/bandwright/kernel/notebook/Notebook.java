@@ -92,14 +92,19 @@ public final class Notebook implements Reading {
     }
 
     /** The notebook as if no cell had ever run. */
-    public Notebook withoutOutputs() {
+    public Notebook withoutResults() {
+        return withoutResults(cells.stream().map(NotebookCell::id).collect(Collectors.toSet()));
+    }
+
+    /** The notebook with nothing left of what running some cells, by their ids, once showed. */
+    public Notebook withoutResults(Set<String> ids) {
         ObjectNode copy = tree.deepCopy();
         for (JsonNode cell : copy.path("cells")) {
-            if (cell instanceof ObjectNode node && node.has("outputs")) {
-                node.putArray("outputs");
-                node.putNull("execution_count");
+            if (ids.contains(cell.path("id").asText()) && cell instanceof ObjectNode node) {
+                node.remove(List.of("outputs", "execution_count"));
             }
         }
+        NotebookTree.complete(copy);
         return new Notebook(copy, textName);
     }
 

@@ -61,6 +61,13 @@ public final class NotebookRunner {
         }
     }
 
+    /** As {@link #run(Notebook, Progress)}, but without cells in Java: each is told and passed over. */
+    public static NotebookRun runWithoutJava(Notebook notebook) {
+        try (CellLanguages languages = new CellLanguages(List.of(new JavaNotRun()))) {
+            return new NotebookRunner(languages, notebook, Progress.SILENT, true, null).run();
+        }
+    }
+
     /** Runs all cells and writes no files: what is exported is told, no more. */
     public static NotebookRun run(Notebook notebook, Progress progress) {
         return run(notebook, progress, true, null);

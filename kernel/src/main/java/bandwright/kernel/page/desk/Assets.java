@@ -40,7 +40,8 @@ final class Assets {
     private static final List<String> MODEL =
             List.of("studio.js", "model.js", "cut.js", "views.js", "marks.js", "viewer.js", "form.js");
 
-    private static final List<String> OWN = List.of("ask.js", "editor.js", "bench.js", "cells.js", "desk.js");
+    private static final List<String> OWN =
+            List.of("ask.js", "editor.js", "bench.js", "typing.js", "cells.js", "handout.js", "present.js", "desk.js");
 
     private Assets() {}
 

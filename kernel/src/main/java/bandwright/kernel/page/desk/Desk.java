@@ -7,8 +7,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -18,13 +17,13 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.dsl.Outcome;
+import bandwright.dsl.Workbench;
 import bandwright.dsl.edit.Documentation;
 import bandwright.dsl.edit.Formatter;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.view.Turntable;
-import bandwright.kernel.notebook.CellKind;
-import bandwright.kernel.notebook.NotebookCell;
+import bandwright.kernel.cell.Guard;
 import bandwright.kernel.page.server.Events;
 import bandwright.kernel.page.server.Reply;
 import bandwright.kernel.page.server.Request;
@@ -39,7 +38,8 @@ public final class Desk implements AutoCloseable {
 
     private final NotebookFolder folder;
     private final Events events;
-    private final Map<String, OpenNotebook> open = new LinkedHashMap<>();
+    /** Those used last come last. */
+    private final Map<String, OpenNotebook> open = new LinkedHashMap<>(32, 0.75f, true);
 
     /** @param folder whose notebooks are worked at; nothing outside of it is read or written */
     public Desk(Path folder, Events events) throws IOException {
@@ -47,9 +47,11 @@ public final class Desk implements AutoCloseable {
         this.events = events;
     }
 
-    /** What one question does, with the notebook locked. */
+    private static final Set<String> STOPPING = Set.of("change", "back", "again", "take", "try");
+
+    /** What one question does. */
     @FunctionalInterface
-    private interface Work {
+    private interface NotebookWork {
         ObjectNode of(OpenNotebook notebook, JsonNode asked) throws DeskFault;
     }
 
@@ -68,35 +70,51 @@ public final class Desk implements AutoCloseable {
         folder(routes, "format", Desk::format);
         notebook(routes, "open", (notebook, asked) -> DeskJson.whole(notebook));
         notebook(routes, "change", this::change);
-        notebook(routes, "answer", Desk::answer);
-        notebook(
+        notebook(routes, "back", (notebook, asked) -> go(notebook, asked, false));
+        notebook(routes, "again", (notebook, asked) -> go(notebook, asked, true));
+        notebook(routes, "take", this::take);
+        notebook(routes, "save", Desk::save);
+        free(routes, "answer", Desk::answer);
+        free(routes, "hand-out", Desk::handOut);
+        free(
                 routes,
                 "checks",
-                (notebook, asked) ->
-                        DeskJson.checks(notebook.design().workbench().findings()));
-        notebook(routes, "model", (notebook, asked) -> model(notebook));
-        notebook(routes, "try", Desk::attempt);
-        notebook(routes, "take", this::take);
-        notebook(routes, "complete", Desk::complete);
-        notebook(routes, "explain", Desk::explain);
-        notebook(routes, "save", Desk::save);
+                (notebook, asked) -> DeskJson.checks(workbench(notebook).findings()));
+        free(routes, "model", (notebook, asked) -> model(workbench(notebook)));
+        free(routes, "try", Desk::attempt);
+        free(routes, "complete", Desk::complete);
+        free(routes, "explain", Desk::explain);
         return routes;
+    }
+
+    /** The design of this moment; it never changes, so what takes long is asked of it without the notebook's lock. */
+    private static Workbench workbench(OpenNotebook notebook) {
+        synchronized (notebook.lock()) {
+            return notebook.design().workbench();
+        }
     }
 
     private void folder(Map<String, Route> routes, String path, FolderWork work) {
         routes.put("/desk/" + path, Route.changes(request -> answered(request, work)));
     }
 
-    private void notebook(Map<String, Route> routes, String path, Work work) {
-        folder(routes, path, asked -> {
-            OpenNotebook notebook = opened(asked.path("name").asText());
-            if (path.equals("change") || path.equals("try")) {
-                // What a cell works at is of the design as it was: it is asked again.
-                notebook.stopAnswering();
-            }
+    private void notebook(Map<String, Route> routes, String path, NotebookWork work) {
+        free(routes, path, (notebook, asked) -> {
             synchronized (notebook.lock()) {
                 return work.of(notebook, asked);
             }
+        });
+    }
+
+    private void free(Map<String, Route> routes, String path, NotebookWork work) {
+        boolean overtakes = STOPPING.contains(path);
+        folder(routes, path, asked -> {
+            OpenNotebook notebook = opened(asked.path("name").asText());
+            if (overtakes) {
+                // What a cell works at is of the design as it was: it is asked again.
+                notebook.stopAnswering();
+            }
+            return work.of(notebook, asked);
         });
     }
 
@@ -183,41 +201,15 @@ public final class Desk implements AutoCloseable {
 
     /** Changes of one page, in their order; other pages hear of them. */
     private ObjectNode change(OpenNotebook notebook, JsonNode asked) throws DeskFault {
-        ArrayNode others = JsonNodeFactory.instance.arrayNode();
-        String made = null;
-        try {
-            for (JsonNode change : asked.path("changes")) {
-                String id = change.path("id").asText();
-                switch (change.path("do").asText()) {
-                    case "type" -> {
-                        String other = notebook.type(
-                                id,
-                                change.path("base").asInt(),
-                                change.path("source").asText());
-                        if (other != null) {
-                            others.add(other);
-                        }
-                    }
-                    case "insert" ->
-                        made = notebook.insert(
-                                kind(change), change.path("source").asText(), optional(change.path("after")));
-                    case "remove" -> notebook.remove(id);
-                    case "move" -> notebook.move(id, change.path("by").asInt());
-                    case "turn" -> notebook.turnInto(id, kind(change));
-                    default -> throw new DeskFault("there is no such change");
-                }
-            }
-        } finally {
-            // What was done before a fault is done.
-            notebook.changed();
-        }
-        ObjectNode state = DeskJson.state(notebook);
-        state.set("conflicts", others);
-        if (made != null) {
-            state.put("made", made);
-        }
+        ObjectNode state = Changes.make(notebook, asked.path("changes"));
         tell(notebook, asked);
         return state;
+    }
+
+    private ObjectNode go(OpenNotebook notebook, JsonNode asked, boolean again) throws DeskFault {
+        notebook.go(again);
+        tell(notebook, asked);
+        return DeskJson.whole(notebook);
     }
 
     private void tell(OpenNotebook notebook, JsonNode asked) {
@@ -228,39 +220,40 @@ public final class Desk implements AutoCloseable {
                 .toString());
     }
 
-    private static @Nullable String optional(JsonNode node) {
-        return node.isTextual() ? node.asText() : null;
-    }
-
-    private static CellKind kind(JsonNode change) throws DeskFault {
-        return switch (change.path("kind").asText()) {
-            case "code" -> CellKind.CODE;
-            case "markdown" -> CellKind.MARKDOWN;
-            case "raw" -> CellKind.RAW;
-            default -> throw new DeskFault("there is no such kind of cell");
-        };
-    }
-
     private static ObjectNode answer(OpenNotebook notebook, JsonNode asked) throws DeskFault {
         String id = asked.path("id").asText();
-        if (notebook.design().acts(id) && !asked.path("person").asBoolean()) {
-            throw new DeskFault("this cell writes files or is a program: it runs when you say so");
-        }
-        int number = 1;
-        for (NotebookCell cell : notebook.cells()) {
-            if (cell.id().equals(id)) {
-                break;
+        OpenNotebook.Ran ran =
+                notebook.answer(id, asked.path("person").asBoolean()).orElse(null);
+        synchronized (notebook.lock()) {
+            if (ran == null) {
+                return JsonNodeFactory.instance.objectNode().put("overtaken", true);
             }
-            number++;
+            ObjectNode node = DeskJson.ran(notebook, id, ran);
+            DeskJson.numbers(node, notebook.design().workbench());
+            return node;
         }
-        ObjectNode node = DeskJson.ran(notebook, id, notebook.answer(id), number);
-        DeskJson.numbers(node, notebook.design().workbench());
-        return node;
     }
 
-    private static ObjectNode model(OpenNotebook notebook) {
+    /** A sheet or a handout, for the browser to keep; nothing is written here. */
+    private static ObjectNode handOut(OpenNotebook notebook, JsonNode asked) throws DeskFault {
+        boolean programs = asked.path("programs").asBoolean();
+        String name = notebook.name();
+        HandOut made = switch (asked.path("what").asText()) {
+            case "sheet" -> notebook.handOut((now, workbench) -> HandOut.sheet(name, now, workbench));
+            case "page" -> notebook.handOut((now, workbench) -> HandOut.page(name, now, programs));
+            case "paper" -> notebook.handOut((now, workbench) -> HandOut.paper(name, now, programs));
+            default -> throw new DeskFault("there is no such thing to hand out");
+        };
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("file", made.file())
+                .put("type", made.type())
+                .put("bytes", Base64.getEncoder().encodeToString(made.bytes()));
+    }
+
+    private static ObjectNode model(Workbench workbench) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        Turntable turntable = notebook.design().workbench().turntable(true).orElse(null);
+        Turntable turntable = workbench.turntable(true).orElse(null);
         if (turntable == null) {
             return node.put("none", true);
         }
@@ -279,8 +272,10 @@ public final class Desk implements AutoCloseable {
 
     /** A handle is held: the numbers with it elsewhere, and nothing is kept. */
     private static ObjectNode attempt(OpenNotebook notebook, JsonNode asked) throws DeskFault {
-        Outcome outcome = notebook.design()
-                .tried(asked.path("handle").asText(), asked.path("value").asText());
+        Outcome outcome = Guard.withValue(
+                workbench(notebook),
+                asked.path("handle").asText(),
+                asked.path("value").asText());
         if (outcome.hasErrors()) {
             throw new DeskFault(outcome.diagnostics().get(0).message());
         }
@@ -307,9 +302,10 @@ public final class Desk implements AutoCloseable {
         int from = DeskJson.units(text, place.span().start());
         int to = DeskJson.units(text, place.span().end());
         String value = asked.path("value").asText();
-        String line = TakenReason.put(text.substring(to), optional(asked.path("because")));
-        notebook.type(id, notebook.revision(id), text.substring(0, from) + value + line);
-        notebook.changed();
+        String line = TakenReason.put(text.substring(to), Changes.optional(asked.path("because")));
+        Past.Moment before = notebook.moment();
+        notebook.type(id, Set.of(text), text.substring(0, from) + value + line);
+        notebook.changed(before, null);
         tell(notebook, JsonNodeFactory.instance.objectNode());
         return DeskJson.state(notebook);
     }
@@ -317,15 +313,14 @@ public final class Desk implements AutoCloseable {
     private static ObjectNode complete(OpenNotebook notebook, JsonNode asked) {
         String source = asked.path("source").asText();
         SourceText text = new SourceText("this cell", source);
-        return DeskJson.completion(source, notebook.design().workbench().completion(text, offset(source, asked)));
+        return DeskJson.completion(source, workbench(notebook).completion(text, offset(source, asked)));
     }
 
     private static ObjectNode explain(OpenNotebook notebook, JsonNode asked) {
         String source = asked.path("source").asText();
         SourceText text = new SourceText("this cell", source);
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        notebook.design()
-                .workbench()
+        workbench(notebook)
                 .documentation(text, offset(source, asked))
                 .map(Documentation::text)
                 .ifPresent(words -> node.put("text", words));

@@ -44,6 +44,10 @@ final class DeskJson {
             notebook.shown(cell.path("id").asText()).ifPresent(html -> ((ObjectNode) cell).put("out", html));
         }
         node.put("name", notebook.name()).put("oneText", notebook.isOneText()).put("recovered", notebook.recovered());
+        node.put("programs", HandOut.hasPrograms(notebook.cells()));
+        if (notebook.beside() != null) {
+            node.put("beside", notebook.beside());
+        }
         return node;
     }
 
@@ -51,11 +55,13 @@ final class DeskJson {
     static ObjectNode state(OpenNotebook notebook) {
         ObjectNode node = MAKE.objectNode();
         ArrayNode cells = node.putArray("cells");
-        int number = 0;
+        int place = 0;
         for (NotebookCell cell : notebook.cells()) {
-            number++;
-            cells.add(cell(notebook, cell, number));
+            place++;
+            cells.add(cell(notebook, cell, place));
         }
+        node.put("back", !notebook.past().back().isEmpty());
+        node.put("again", !notebook.past().again().isEmpty());
         numbers(node, notebook.design().workbench());
         ArrayNode handles = node.putArray("handles");
         for (Handle handle : notebook.design().workbench().handles()) {
@@ -64,20 +70,22 @@ final class DeskJson {
         return node;
     }
 
-    private static ObjectNode cell(OpenNotebook notebook, NotebookCell cell, int number) {
+    /** @param place in the notebook, from 1; cells of code are counted by themselves */
+    private static ObjectNode cell(OpenNotebook notebook, NotebookCell cell, int place) {
         LiveDesign design = notebook.design();
         ObjectNode node = MAKE.objectNode()
                 .put("id", cell.id())
                 .put("kind", cell.kind().name().toLowerCase(Locale.ROOT))
-                .put("source", cell.source())
-                .put("revision", notebook.revision(cell.id()));
+                .put("source", cell.source());
         if (cell.kind() == CellKind.CODE) {
-            node.put("asks", design.asks(cell.id()))
+            node.put("number", design.number(cell.id()))
+                    .put("silent", notebook.isSilent(cell.id()))
+                    .put("asks", design.asks(cell.id()))
                     .put("acts", design.acts(cell.id()))
                     .put("stale", design.isStale(cell.id()));
             told(node.putArray("told"), design.told(cell.id()));
         } else if (cell.kind() == CellKind.MARKDOWN) {
-            node.put("html", Fragments.markdown(cell, number));
+            node.put("html", Fragments.markdown(cell, place));
         }
         return node;
     }
@@ -164,7 +172,8 @@ final class DeskJson {
     }
 
     /** What came of a cell that was run. */
-    static ObjectNode ran(OpenNotebook notebook, String id, OpenNotebook.Ran ran, int number) {
+    static ObjectNode ran(OpenNotebook notebook, String id, OpenNotebook.Ran ran) {
+        int number = notebook.design().number(id);
         Outcome outcome = ran.outcome();
         ObjectNode node = MAKE.objectNode().put("id", id);
         node.put("state", CellState.of(outcome).words());
@@ -177,7 +186,9 @@ final class DeskJson {
             html.append(Fragments.answer(answer, prefix(number, ++count)));
         }
         notebook.keepShown(id, html.toString());
-        node.put("html", html.toString()).put("stale", notebook.design().isStale(id));
+        node.put("overtaken", false)
+                .put("html", html.toString())
+                .put("stale", notebook.design().isStale(id));
         told(node.putArray("told"), outcome.diagnostics());
         return node;
     }

@@ -19,7 +19,6 @@ import bandwright.dsl.source.SourceText;
 import bandwright.kernel.cell.CellConsole;
 import bandwright.kernel.cell.CellLanguage;
 import bandwright.kernel.cell.CellLanguages;
-import bandwright.kernel.cell.Guard;
 import bandwright.kernel.files.ExportFolder;
 import bandwright.kernel.notebook.CellKind;
 import bandwright.kernel.notebook.NotebookCell;
@@ -103,12 +102,21 @@ final class LiveDesign {
         told.put(id, outcome.diagnostics());
     }
 
+    /** The how manieth cell of code it is, from 1, as messages call it; 0 if it is none. */
+    int number(String id) {
+        return order.indexOf(id) + 1;
+    }
+
     private SourceText text(String id) {
         return texts.getOrDefault(id, new SourceText("cell", ""));
     }
 
     private static boolean isJava(SourceText text) {
-        return text.text().lines().findFirst().orElse("").strip().equals("java");
+        return isJava(text.text());
+    }
+
+    static boolean isJava(String source) {
+        return source.lines().findFirst().orElse("").strip().equals("java");
     }
 
     /** What is to be said of a cell's text. */
@@ -142,22 +150,41 @@ final class LiveDesign {
         return isJava(text) || workbench.fingerprintOf(text).isPresent();
     }
 
-    /** Runs a cell: what it asks is answered by the design as it stands. */
-    Outcome answer(String id, CellConsole console, ExportFolder folder) {
-        SourceText text = text(id);
-        CellLanguage language = languages.of(text);
-        Outcome outcome = folder.written(workbench, language.run(workbench, id, text, console));
-        workbench = outcome.workbench();
-        told.put(id, outcome.diagnostics());
-        if (!Thread.currentThread().isInterrupted()) {
-            shown.put(id, isJava(text) ? "" : workbench.fingerprintOf(text).orElse(""));
+    /**
+     * A cell at one moment, to be run: it can be, and take long, while the design goes on.
+     *
+     * @param before the design that it asks
+     */
+    record Question(String id, SourceText text, CellLanguage language, Workbench before) {
+        /** What comes of it; its exports are written. Takes nothing over. */
+        Outcome answered(CellConsole console, ExportFolder folder) {
+            return folder.written(before, language.run(before, id, text, console));
         }
-        return outcome;
     }
 
-    /** The design with one handle elsewhere, as long as it is held. */
-    Outcome tried(String name, String value) {
-        return Guard.withValue(workbench, name, value);
+    Question question(String id) {
+        SourceText text = text(id);
+        return new Question(id, text, languages.of(text), workbench);
+    }
+
+    /**
+     * Takes over what came of a cell, unless the design is another by now.
+     *
+     * @param whole whether it came to its end
+     */
+    boolean adopt(Question question, Outcome outcome, boolean whole) {
+        if (question.before() != workbench || !question.text().equals(text(question.id()))) {
+            return false;
+        }
+        workbench = outcome.workbench();
+        told.put(question.id(), outcome.diagnostics());
+        if (whole) {
+            boolean java = isJava(question.text());
+            shown.put(
+                    question.id(),
+                    java ? "" : workbench.fingerprintOf(question.text()).orElse(""));
+        }
+        return true;
     }
 
     /** Which cell defines a name, if one does. */

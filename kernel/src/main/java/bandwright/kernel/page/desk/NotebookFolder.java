@@ -6,12 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+
+import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.export.FileName;
 import bandwright.kernel.files.AtomicFiles;
@@ -22,10 +25,12 @@ import bandwright.kernel.notebook.Reading;
 
 /**
  * The notebooks and ring texts of one folder: names of files in it, no paths. What is typed goes at once into a draft, a hidden file beside
- * the notebook, and from there into the notebook; a draft that is found at the opening is what a killed server could not put away.
+ * the notebook, and from there into the notebook; a draft that is found at the opening is what a killed server could not put away. What can be taken back
+ * is kept beside it in the same way.
  */
 final class NotebookFolder {
     private static final String DRAFT = ".draft";
+    private static final String PAST = ".past";
 
     private final Path folder;
 
@@ -72,7 +77,7 @@ final class NotebookFolder {
 
     /** What was typed and not put away; nothing if all was. */
     Optional<Notebook> draft(String name) throws DeskFault {
-        Path draft = draftPlace(name);
+        Path draft = hidden(name, DRAFT);
         if (!Files.isRegularFile(draft, LinkOption.NOFOLLOW_LINKS)) {
             return Optional.empty();
         }
@@ -87,15 +92,41 @@ final class NotebookFolder {
 
     /** Keeps what is typed, safe from the end of this program; the notebook itself stays as it is. */
     void keep(String name, Notebook notebook) throws DeskFault {
-        write(draftPlace(name), notebook.json());
+        write(hidden(name, DRAFT), notebook.json());
+    }
+
+    /** What was done to a notebook, as it was kept; nothing if nothing was, or it cannot be read. */
+    PastJson.@Nullable Kept past(String name) throws DeskFault {
+        Path past = hidden(name, PAST);
+        if (!Files.isRegularFile(past, LinkOption.NOFOLLOW_LINKS)) {
+            return null;
+        }
+        try {
+            return PastJson.read(Files.readString(past));
+        } catch (IOException failure) {
+            return null;
+        }
+    }
+
+    /** Keeps what can be taken back. */
+    void keepPast(String name, Past past, String disk) throws DeskFault {
+        write(hidden(name, PAST), PastJson.write(past, PastJson.mark(disk)));
     }
 
     /** Writes the notebook, and forgets the draft. */
     void save(String name, Notebook notebook) throws DeskFault {
-        boolean text = name.toLowerCase(Locale.ROOT).endsWith(".ring");
-        write(place(name), text ? notebook.cells().get(0).source() : notebook.json());
+        write(place(name), text(notebook));
+        forgetDraft(name);
+    }
+
+    /** As a file holds it. */
+    private static String text(Notebook notebook) {
+        return notebook.isOneText() ? notebook.cells().get(0).source() : notebook.json();
+    }
+
+    void forgetDraft(String name) throws DeskFault {
         try {
-            Files.deleteIfExists(draftPlace(name));
+            Files.deleteIfExists(hidden(name, DRAFT));
         } catch (IOException stays) {
             // It says the same as the notebook.
             return;
@@ -116,17 +147,29 @@ final class NotebookFolder {
         return exists(name) && text(name).equals(text);
     }
 
-    /** Writes a text beside a file whose name is taken by something else; tells where. */
-    String keepOther(String name, String text) throws DeskFault {
+    /** A file that stands beside another, whose name is taken by something else. */
+    record Other(String name, String text) {}
+
+    /**
+     * Writes a notebook beside a file whose name is taken by something else; what is there already is not written again.
+     *
+     * @param before what was written there for the same reason; it gives way as long as nobody else has changed it
+     */
+    Other keepOther(String name, Notebook notebook, @Nullable Other before) throws DeskFault {
+        String text = text(notebook);
+        if (before != null && holds(before.name(), before.text())) {
+            write(place(before.name()), text);
+            return new Other(before.name(), text);
+        }
         int end = name.lastIndexOf('.');
         int number = 1;
-        String other;
-        do {
-            other = name.substring(0, end) + "-other-" + number + name.substring(end);
+        String other = name.substring(0, end) + "-other-1" + name.substring(end);
+        while (exists(other) && !holds(other, text)) {
             number++;
-        } while (exists(other));
-        create(other, text);
-        return other;
+            other = name.substring(0, end) + "-other-" + number + name.substring(end);
+        }
+        write(place(other), text);
+        return new Other(other, text);
     }
 
     void create(String name, String text) throws DeskFault {
@@ -145,6 +188,11 @@ final class NotebookFolder {
         }
         try {
             Files.move(place(from), place(to));
+            for (String kept : List.of(DRAFT, PAST)) {
+                if (Files.exists(hidden(from, kept), LinkOption.NOFOLLOW_LINKS)) {
+                    Files.move(hidden(from, kept), hidden(to, kept), StandardCopyOption.REPLACE_EXISTING);
+                }
+            }
         } catch (IOException failure) {
             throw new DeskFault(from + " cannot be renamed");
         }
@@ -162,9 +210,9 @@ final class NotebookFolder {
         }
     }
 
-    private Path draftPlace(String name) throws DeskFault {
+    private Path hidden(String name, String kept) throws DeskFault {
         Path place = place(name);
-        return place.resolveSibling("." + place.getFileName() + DRAFT);
+        return place.resolveSibling("." + place.getFileName() + kept);
     }
 
     /** Where a file of a name is or would be: in the folder itself, and no link that leads elsewhere. */

@@ -3,6 +3,7 @@ package bandwright.kernel.page.desk;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.Outcome;
+import bandwright.dsl.Workbench;
 import bandwright.kernel.cell.CellLanguages;
 import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.display.Displays;
@@ -24,31 +26,34 @@ import bandwright.kernel.notebook.Output;
 import bandwright.kernel.run.OutputsOfCell;
 
 /**
- * A notebook that pages work at. It is one, however many pages show it: each cell has a number that grows with every change, a page says which one it
- * has changed, and where two have changed the same text both texts stay.
+ * A notebook that pages work at. It is one, however many pages show it: a page says which text of a cell it has changed, and where another has
+ * changed the same text both texts stay.
  *
- * <p>All but {@link #stop} for one thread at a time, the one that holds the notebook's {@link #lock()}.
+ * <p>What changes it is for one thread at a time, the one that holds the notebook's {@link #lock()}. Cells of ring text are answered without it, so
+ * that what is typed never waits for a picture.
  */
 final class OpenNotebook implements AutoCloseable {
-    private static final String OTHER = "what another page made of this cell";
+    private static final String OTHER = "the other text of the cell above: two pages had changed it";
 
     private final String name;
     private final NotebookFolder folder;
     private final CellLanguages languages = new CellLanguages(List.of(new JavaCells()));
     private final LiveDesign design = new LiveDesign(languages);
     private final List<NotebookCell> cells;
-    private final Map<String, Integer> revisions = new HashMap<>();
+    private final Set<String> silent = new HashSet<>();
     private final Map<String, CellResult> results = new LinkedHashMap<>();
     private final Map<String, String> html = new HashMap<>();
+    private final Past past;
     private final Object lock = new Object();
+    private final Work work = new Work(languages);
     private final boolean recovered;
+    private final @Nullable String beside;
     private Notebook kept;
+    private Notebook bare;
     private String disk;
+    private NotebookFolder.@Nullable Other other;
     private int fresh;
     private int count;
-    private final Object turn = new Object();
-    private @Nullable Thread working;
-    private boolean program;
     private boolean dirty;
 
     OpenNotebook(String name, NotebookFolder folder) throws DeskFault {
@@ -57,9 +62,24 @@ final class OpenNotebook implements AutoCloseable {
         disk = folder.text(name);
         Notebook saved = folder.read(name);
         Notebook draft = folder.draft(name).orElse(null);
+        PastJson.Kept before = folder.past(name);
+        boolean same = before == null || before.disk().equals(PastJson.mark(disk));
+        past = before != null && same ? before.past() : new Past();
+        boolean other =
+                draft != null && !draft.json().equals(saved.withoutResults().json());
+        if (draft != null && other && !same) {
+            // Another program has written the file since: it stands, and what was typed here stands beside it.
+            beside =
+                    folder.keepOther(name, saved.withCells(draft.cells()), null).name();
+            folder.forgetDraft(name);
+            draft = null;
+        } else {
+            beside = null;
+        }
         dirty = draft != null;
-        recovered = draft != null && !draft.json().equals(saved.json());
+        recovered = other && same;
         kept = draft == null ? saved : saved.withCells(draft.cells());
+        bare = kept.withoutResults();
         cells = new ArrayList<>(kept.cells());
         design.follow(cells);
     }
@@ -77,6 +97,12 @@ final class OpenNotebook implements AutoCloseable {
         return recovered;
     }
 
+    /** The file that holds what was typed earlier, where another program has written the notebook since. */
+    @Nullable
+    String beside() {
+        return beside;
+    }
+
     /** Whether it is one text and no notebook. */
     boolean isOneText() {
         return kept.isOneText();
@@ -86,12 +112,26 @@ final class OpenNotebook implements AutoCloseable {
         return List.copyOf(cells);
     }
 
+    /** The notebook as it stands, without results. */
+    Notebook notebook() {
+        return bare.withCells(cells);
+    }
+
     LiveDesign design() {
         return design;
     }
 
-    int revision(String id) {
-        return revisions.getOrDefault(id, 0);
+    Past past() {
+        return past;
+    }
+
+    /** Whether what a cell has shown was cleared away; it is shown again when a person runs it. */
+    boolean isSilent(String id) {
+        return silent.contains(id);
+    }
+
+    Past.Moment moment() {
+        return new Past.Moment(cells, silent);
     }
 
     private int place(String id) throws DeskFault {
@@ -103,36 +143,32 @@ final class OpenNotebook implements AutoCloseable {
         throw new DeskFault("this cell is gone; another page has taken it away");
     }
 
-    private void put(int at, NotebookCell cell) {
-        cells.set(at, cell);
-        revisions.merge(cell.id(), 1, Integer::sum);
-    }
-
     /**
      * A page has changed a cell's text.
      *
-     * @param base the number the cell had when the page last knew it
+     * @param known what the cell's text was, for all the page knows: what it was told last, and what it has sent without hearing of it
      * @return the id of a new cell with the page's text, where another page had changed the cell too; nothing if all is well
      */
     @Nullable
-    String type(String id, int base, String source) throws DeskFault {
+    String type(String id, Set<String> known, String source) throws DeskFault {
         int at = place(id);
         NotebookCell cell = cells.get(at);
         if (cell.source().equals(source)) {
             return null;
         }
-        if (base != revision(id) && isOneText()) {
+        if (!known.contains(cell.source()) && isOneText()) {
             // One text has no room for another: it gets a file of its own.
-            throw new DeskFault(
-                    "another page has changed this text; yours is kept in " + folder.keepOther(name, source));
+            NotebookCell theirs = new NotebookCell(id, cell.kind(), source, cell.tags(), cell.attachments());
+            other = folder.keepOther(name, kept.withCells(List.of(theirs)), null);
+            throw new DeskFault("another page has changed this text; yours is kept in " + other.name());
         }
-        if (base != revision(id)) {
-            NotebookCell other =
+        if (!known.contains(cell.source())) {
+            NotebookCell second =
                     new NotebookCell(freshId(), CellKind.RAW, "# " + OTHER + "\n" + source, Set.of(), Map.of());
-            cells.add(at + 1, other);
-            return other.id();
+            cells.add(at + 1, second);
+            return second.id();
         }
-        put(at, new NotebookCell(id, cell.kind(), source, cell.tags(), cell.attachments()));
+        cells.set(at, new NotebookCell(id, cell.kind(), source, cell.tags(), cell.attachments()));
         return null;
     }
 
@@ -150,9 +186,16 @@ final class OpenNotebook implements AutoCloseable {
         if (cells.size() == 1) {
             throw new DeskFault("a notebook has at least one cell");
         }
+        // What it has shown stays known: it may be taken back.
         cells.remove(place(id));
-        results.remove(id);
-        html.remove(id);
+    }
+
+    /** Clears away what all cells have shown. */
+    void clear() {
+        cells.stream()
+                .filter(cell -> cell.kind() == CellKind.CODE)
+                .map(NotebookCell::id)
+                .forEach(silent::add);
     }
 
     /** @param by how many places, downwards if positive */
@@ -165,7 +208,7 @@ final class OpenNotebook implements AutoCloseable {
     void turnInto(String id, CellKind kind) throws DeskFault {
         int at = place(id);
         NotebookCell cell = cells.get(at);
-        put(at, new NotebookCell(id, kind, cell.source(), cell.tags(), cell.attachments()));
+        cells.set(at, new NotebookCell(id, kind, cell.source(), cell.tags(), cell.attachments()));
     }
 
     private String freshId() {
@@ -173,38 +216,126 @@ final class OpenNotebook implements AutoCloseable {
         do {
             fresh++;
             id = "new-" + fresh;
-        } while (cells.stream().map(NotebookCell::id).anyMatch(id::equals));
+        } while (cells.stream().map(NotebookCell::id).anyMatch(id::equals) || results.containsKey(id));
         return id;
     }
 
-    /** After changes: the design follows, and what was typed is safe. */
-    void changed() throws DeskFault {
+    /**
+     * After changes: the design follows, and what was typed is safe.
+     *
+     * @param before the changes
+     * @param typed the cell that was typed in, if no more was done
+     */
+    void changed(Past.Moment before, @Nullable String typed) throws DeskFault {
+        past.did(before, moment(), typed);
+        keep();
+    }
+
+    /** Takes back what was done last, or does it again. */
+    void go(boolean again) throws DeskFault {
+        Past.Moment there = (again ? past.doAgain(moment()) : past.takeBack(moment()))
+                .orElseThrow(
+                        () -> new DeskFault(again ? "there is nothing to do again" : "there is nothing to take back"));
+        cells.clear();
+        cells.addAll(there.cells());
+        silent.clear();
+        silent.addAll(there.silent());
+        keep();
+    }
+
+    private void keep() throws DeskFault {
         dirty = true;
-        folder.keep(name, kept.withCells(cells));
+        if (past.changed()) {
+            folder.keepPast(name, past, disk);
+        }
+        folder.keep(name, notebook());
         design.follow(cells);
     }
 
-    /** Runs a cell; its exports go into the folder. */
-    Ran answer(String id) throws DeskFault {
-        place(id);
+    /**
+     * Runs a cell; its exports go into the folder.
+     *
+     * @param person whether a person has said so
+     * @return nothing if the design has become another meanwhile
+     */
+    Optional<Ran> answer(String id, boolean person) throws DeskFault {
+        synchronized (work) {
+            LiveDesign.Question question;
+            synchronized (lock) {
+                place(id);
+                if (design.acts(id) && !person) {
+                    throw new DeskFault("this cell writes files or is a program: it runs when you say so");
+                }
+                if (person) {
+                    silent.remove(id);
+                    past.pause();
+                }
+                question = design.question(id);
+                if (design.isProgram(id)) {
+                    // It changes the design as it goes: nobody else does, meanwhile.
+                    return answer(question, true);
+                }
+            }
+            return answer(question, false);
+        }
+    }
+
+    private Optional<Ran> answer(LiveDesign.Question question, boolean program) {
         OutputsOfCell shown = new OutputsOfCell();
-        begin(id);
+        work.begin(program);
+        Outcome outcome;
+        boolean whole;
         try {
-            Outcome outcome = design.answer(id, shown.console((done, of) -> {}), new ExportFolder(folder.path()));
+            outcome = question.answered(shown.console((done, of) -> {}), new ExportFolder(folder.path()));
+        } finally {
+            whole = work.end();
+        }
+        synchronized (lock) {
+            if (!design.adopt(question, outcome, whole)) {
+                return Optional.empty();
+            }
             count++;
             dirty = true;
             List<Output> outputs = new ArrayList<>(shown.outputs());
             outputs.addAll(Displays.outputs(outcome.diagnostics(), outcome.answers()));
-            results.put(id, new CellResult(count, outputs));
-            return new Ran(outcome, shown);
-        } finally {
-            end();
+            results.put(question.id(), new CellResult(count, outputs));
+            return Optional.of(new Ran(outcome, shown));
         }
+    }
+
+    /** Makes something to hand over, which {@link #stop} can stop. */
+    HandOut handOut(HandOutMaker maker) throws DeskFault {
+        synchronized (work) {
+            Notebook now;
+            Workbench workbench;
+            synchronized (lock) {
+                now = notebook();
+                workbench = design.workbench();
+            }
+            work.begin(true);
+            HandOut made;
+            boolean whole;
+            try {
+                made = maker.of(now, workbench);
+            } finally {
+                whole = work.end();
+            }
+            if (!whole) {
+                throw new DeskFault("it was stopped");
+            }
+            return made;
+        }
+    }
+
+    /** Makes something of the notebook and its design at one moment. */
+    @FunctionalInterface
+    interface HandOutMaker {
+        HandOut of(Notebook notebook, Workbench workbench) throws DeskFault;
     }
 
     /** What a cell has shown to a page, as the page had it. */
     Optional<String> shown(String id) {
-        return Optional.ofNullable(html.get(id));
+        return silent.contains(id) ? Optional.empty() : Optional.ofNullable(html.get(id));
     }
 
     void keepShown(String id, String shown) {
@@ -214,39 +345,14 @@ final class OpenNotebook implements AutoCloseable {
     /** What came of a cell, and what it had shown before its end. */
     record Ran(Outcome outcome, OutputsOfCell shown) {}
 
-    private void begin(String id) {
-        synchronized (turn) {
-            working = Thread.currentThread();
-            program = design.isProgram(id);
-        }
-    }
-
-    private void end() {
-        synchronized (turn) {
-            working = null;
-            // Whoever wanted it to stop wanted this cell to, and not what the thread does next.
-            Thread.interrupted();
-        }
-    }
-
     /** Ends the cell that runs, if one does. From any thread. */
     void stop() {
-        stop(true);
+        work.stop(true);
     }
 
     /** Ends what is being answered of the design as it was; a program that a person has started goes on. */
     void stopAnswering() {
-        stop(false);
-    }
-
-    private void stop(boolean programs) {
-        synchronized (turn) {
-            Thread present = working;
-            if (present != null && (programs || !program)) {
-                languages.interrupted();
-                present.interrupt();
-            }
-        }
+        work.stop(false);
     }
 
     /** As {@link #save}, if anything was changed here or run here. */
@@ -268,15 +374,17 @@ final class OpenNotebook implements AutoCloseable {
                 holding.put(id, result);
             }
         });
-        Notebook now = kept.withCells(cells).withResults(holding);
+        Notebook now = kept.withCells(cells).withResults(holding).withoutResults(silent);
         if (!folder.holds(name, disk)) {
-            String beside =
-                    folder.keepOther(name, isOneText() ? now.cells().get(0).source() : now.json());
-            throw new DeskFault(name + " was changed by another program; what this page has is in " + beside);
+            other = folder.keepOther(name, now, other);
+            throw new DeskFault(name + " was changed by another program; what this page has is in " + other.name());
         }
         folder.save(name, now);
         disk = folder.text(name);
         kept = now;
+        bare = now.withoutResults();
+        past.pause();
+        folder.keepPast(name, past, disk);
         dirty = false;
     }
 

@@ -2,9 +2,9 @@
 package bandwright.kernel.page.server;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -16,7 +16,7 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Events implements AutoCloseable {
     /** Each holds a thread; a browser has few of them. */
-    private static final int MOST_LISTENERS = 12;
+    static final int MOST_LISTENERS = 12;
 
     private static final int MOST_WAITING = 500;
 
@@ -33,19 +33,34 @@ public final class Events implements AutoCloseable {
         for (BlockingQueue<String> listener : listeners) {
             if (!listener.offer(news)) {
                 listener.clear();
-                listener.add(END);
+                listener.offer(END);
             }
         }
     }
 
-    boolean isFull() {
-        return listeners.size() >= MOST_LISTENERS;
+    /** A place among those who listen; nothing if all are taken. Who has one must {@link #leave}. */
+    Optional<BlockingQueue<String>> join() {
+        synchronized (listeners) {
+            if (listeners.size() >= MOST_LISTENERS) {
+                return Optional.empty();
+            }
+            BlockingQueue<String> news = new ArrayBlockingQueue<>(MOST_WAITING);
+            listeners.add(news);
+            return Optional.of(news);
+        }
+    }
+
+    void leave(BlockingQueue<String> news) {
+        // By what it is: two that are empty are not the same.
+        listeners.removeIf(each -> each == news);
+    }
+
+    int listening() {
+        return listeners.size();
     }
 
     /** Tells one page the news until it leaves. */
-    void stream(OutputStream page) throws IOException {
-        BlockingQueue<String> news = new ArrayBlockingQueue<>(MOST_WAITING);
-        listeners.add(news);
+    void stream(BlockingQueue<String> news, Piece page) throws IOException {
         try {
             write(page, ": welcome\n\n");
             while (true) {
@@ -57,21 +72,24 @@ public final class Events implements AutoCloseable {
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-        } finally {
-            listeners.remove(news);
         }
     }
 
-    private static void write(OutputStream page, String text) throws IOException {
-        page.write(text.getBytes(StandardCharsets.UTF_8));
-        page.flush();
+    private static void write(Piece page, String text) throws IOException {
+        page.send(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Brings a piece to the page. */
+    @FunctionalInterface
+    interface Piece {
+        void send(byte[] bytes) throws IOException;
     }
 
     @Override
     public void close() {
         for (BlockingQueue<String> listener : listeners) {
             listener.clear();
-            listener.add(END);
+            listener.offer(END);
         }
     }
 }

@@ -6,10 +6,12 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -22,7 +24,11 @@ public final class LocalServer implements AutoCloseable {
     /** Where pages listen for news. */
     private static final String EVENTS = "/events";
 
-    private static final int THREADS = 24;
+    /** More than can listen, so that those who ask are answered. */
+    private static final int THREADS = 2 * Events.MOST_LISTENERS;
+
+    /** For one piece; the largest is a model or a handout of some megabytes, on the same machine. */
+    private static final Duration LONGEST_WRITING = Duration.ofSeconds(20);
 
     private final HttpServer server;
     private final ThreadPoolExecutor threads;
@@ -30,8 +36,11 @@ public final class LocalServer implements AutoCloseable {
     private final Map<String, Route> routes;
     private final Events events;
     private final Consumer<String> newLink;
+    private final Patience patience;
 
-    private LocalServer(HttpServer server, Map<String, Route> routes, Events events, Consumer<String> newLink) {
+    private LocalServer(
+            HttpServer server, Map<String, Route> routes, Events events, Consumer<String> newLink, Duration longest) {
+        patience = new Patience(longest);
         this.server = server;
         this.routes = Map.copyOf(new LinkedHashMap<>(routes));
         this.events = events;
@@ -54,11 +63,18 @@ public final class LocalServer implements AutoCloseable {
      */
     public static LocalServer start(int port, Map<String, Route> routes, Events events, Consumer<String> newLink)
             throws IOException {
+        return start(port, routes, events, newLink, LONGEST_WRITING);
+    }
+
+    /** @param longest that a piece may take on its way to a browser, before it is let go */
+    static LocalServer start(
+            int port, Map<String, Route> routes, Events events, Consumer<String> newLink, Duration longest)
+            throws IOException {
         System.setProperty("sun.net.httpserver.nodelay", "true");
         System.setProperty("sun.net.httpserver.maxReqTime", "20");
         System.setProperty("sun.net.httpserver.maxReqHeaders", "60");
         HttpServer http = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
-        LocalServer server = new LocalServer(http, routes, events, newLink);
+        LocalServer server = new LocalServer(http, routes, events, newLink, longest);
         http.setExecutor(server.threads);
         http.createContext("/", server::answer);
         http.start();
@@ -120,23 +136,35 @@ public final class LocalServer implements AutoCloseable {
         send(exchange, reply);
     }
 
-    private static void send(HttpExchange exchange, Reply reply) throws IOException {
+    private void send(HttpExchange exchange, Reply reply) throws IOException {
         exchange.getResponseHeaders().set("Content-Type", reply.type());
-        exchange.sendResponseHeaders(reply.status(), reply.body().length == 0 ? -1 : reply.body().length);
-        try (OutputStream stream = exchange.getResponseBody()) {
-            stream.write(reply.body());
-        }
+        patience.write(() -> {
+            exchange.sendResponseHeaders(reply.status(), reply.body().length == 0 ? -1 : reply.body().length);
+            try (OutputStream stream = exchange.getResponseBody()) {
+                stream.write(reply.body());
+            }
+        });
     }
 
     private void listen(HttpExchange exchange) throws IOException {
-        if (events.isFull()) {
+        BlockingQueue<String> news = events.join().orElse(null);
+        if (news == null) {
             send(exchange, Reply.words(503, "Too many pages listen; close one."));
             return;
         }
-        exchange.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
-        exchange.sendResponseHeaders(200, 0);
-        try (OutputStream stream = exchange.getResponseBody()) {
-            events.stream(stream);
+        try {
+            exchange.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
+            exchange.sendResponseHeaders(200, 0);
+            OutputStream stream = exchange.getResponseBody();
+            events.stream(
+                    news,
+                    bytes -> patience.write(() -> {
+                        stream.write(bytes);
+                        stream.flush();
+                    }));
+            patience.write(stream::close);
+        } finally {
+            events.leave(news);
         }
     }
 
@@ -144,6 +172,7 @@ public final class LocalServer implements AutoCloseable {
     public void close() {
         events.close();
         server.stop(0);
+        patience.close();
         threads.shutdownNow();
     }
 }

@@ -23,7 +23,10 @@ async function ask(what, asked) {
         return answer.json();
     }
     const told = answer.status === 409 ? (await answer.json()).fault : await answer.text();
-    throw new Error(told);
+    const fault = new Error(told);
+    // Refused or failed, not answered: what was typed has not arrived, and must not be thought so.
+    fault.lost = answer.status !== 409;
+    throw fault;
 }
 
 export { ask, page };

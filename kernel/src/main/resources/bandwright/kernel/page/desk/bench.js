@@ -66,8 +66,9 @@ class Bench {
             const difference = one.value !== undefined && base !== undefined && base !== one.value ? one.value - base : null;
             const value = one.value === undefined ? one.words : `${figure(one.value)} ${one.unit}`;
             const sign = difference === null ? '' : `${difference > 0 ? '+' : '−'}${figure(Math.abs(difference))}`;
-            return made('tr', {}, made('th', { scope: 'row' }, one.name, one.value === undefined ? '' : made('small', {}, ' ' + one.words)),
-                made('td', {}, value), made('td', { className: 'desk-difference' }, sign));
+            return made('tr', {}, made('th', { scope: 'row' }, one.name, one.value === undefined || !one.words ? '' : made('small', {}, ' ' + one.words)),
+                ...(one.value === undefined ? [made('td', { colSpan: 2 }, value)]
+                    : [made('td', {}, value), made('td', { className: 'desk-difference' }, sign)]));
         });
         if (step) {
             this.last = new Map(state.numbers.filter((one) => one.value !== undefined).map((one) => [one.key, one.value]));
@@ -202,4 +203,4 @@ class Bench {
     }
 }
 
-export { Bench };
+export { Bench, bytes };

@@ -2,23 +2,23 @@
 // The cells of the open notebook: typed text goes to the desk at once, and what it answers is put beside it.
 import { made, button } from '/asset/model/form.js';
 import { ask } from './ask.js';
-import { editor, isChoosing, mark, put } from './editor.js';
+import { editor, hasPast, isChoosing, mark, put } from './editor.js';
+import { Typing } from './typing.js';
 
-/** Long enough that a word is typed in one, short enough that nobody waits, ms. */
-const PAUSE = 40;
+/** What takes longer is told to be at work, ms. */
+const NOTICED = 500;
+
+/** Between two keys of someone who types on, ms. */
+const LULL = 300;
 
 const KINDS = { code: 'ring text', markdown: 'words', raw: 'kept as it is' };
 
-class Cells {
+class Cells extends Typing {
     /** @param heard what else follows a change: numbers, handles */
     constructor(room, name, heard, say) {
+        super(name, say);
         this.room = room;
-        this.name = name;
         this.heard = heard;
-        this.say = say;
-        this.cells = new Map();
-        this.undone = [];
-        this.typed = new Map();
         this.turn = 0;
     }
 
@@ -40,10 +40,8 @@ class Cells {
                 }
             }
         });
-        let number = 0;
         let before = null;
         state.cells.forEach((told) => {
-            number += told.kind === 'code' ? 1 : 0;
             let cell = this.cells.get(told.id);
             if (cell && cell.kind !== told.kind) {
                 cell.view.destroy();
@@ -58,13 +56,17 @@ class Cells {
                 this.room.insertBefore(cell.box, before ? before.nextSibling : this.room.firstChild);
             }
             before = cell.box;
-            this.tell(cell, told, number);
+            this.tell(cell, told);
         });
         this.heard(state);
+        this.shown();
     }
 
+    /** What else hangs on which cells there are. */
+    shown() {}
+
     make(told) {
-        const cell = { id: told.id, kind: told.kind, source: told.source, revision: told.revision };
+        const cell = { id: told.id, kind: told.kind, source: told.source, known: told.source };
         cell.number = made('p', { className: 'step-number' });
         cell.text = made('div', { className: 'desk-text' });
         cell.told = made('div', { className: 'desk-told' });
@@ -90,7 +92,18 @@ class Cells {
                 'Alt-ArrowDown': () => this.move(cell.id, 1),
                 'Alt-Enter': () => this.insert(cell.id, 'code'),
                 'Mod-Alt-f': () => this.format(cell),
-                Escape: () => { if (!isChoosing(cell.view)) { cell.bar.querySelector('button').focus(); } },
+                'Mod-z': () => (hasPast(cell.view) ? false : void this.go('back')),
+                // While cells are shown to a class, the key leaves that.
+                Escape: () => {
+                    if (isChoosing(cell.view)) {
+                        return true;
+                    }
+                    if (document.documentElement.classList.contains('is-presented')) {
+                        return false;
+                    }
+                    cell.bar.querySelector('button').focus();
+                    return true;
+                },
             });
         if (told.kind === 'markdown') {
             // Words are read as they will look, and written where they stand.
@@ -113,26 +126,29 @@ class Cells {
         }
     }
 
-    tell(cell, told, number) {
+    tell(cell, told) {
         if (!this.typed.has(cell.id)) {
             // While something typed is not with the desk, the desk must know what it was typed upon.
-            cell.revision = told.revision;
+            cell.known = told.source;
         }
         if (!this.typed.has(cell.id) && cell.source !== told.source) {
             cell.source = told.source;
             put(cell.view, told.source);
         }
-        const name = told.kind === 'code' ? `Cell ${number}` : KINDS[told.kind];
+        const name = told.kind === 'code' ? `Cell ${told.number}` : KINDS[told.kind];
         cell.box.setAttribute('aria-label', name);
         cell.bar.setAttribute('aria-label', `${name}: what to do with it`);
-        cell.number.textContent = told.kind === 'code' ? String(number) : '';
+        cell.number.textContent = told.kind === 'code' ? String(told.number) : '';
         cell.asks = told.asks;
         cell.acts = told.acts;
         cell.stale = told.stale;
+        cell.silent = Boolean(told.silent);
         if (told.kind === 'markdown') {
-            cell.out.innerHTML = told.html;
+            this.put_out(cell, told.html);
+        } else if (cell.silent) {
+            this.put_out(cell, '');
         } else if (told.out !== undefined && !cell.out.childNodes.length) {
-            cell.out.innerHTML = told.out;
+            this.put_out(cell, told.out);
         }
         if (told.told && !this.typed.has(cell.id)) {
             this.say_of(cell, told.told);
@@ -140,17 +156,43 @@ class Cells {
         this.mark_state(cell);
     }
 
+    /** Written by the desk from what it worked out, never from what was stored. Pictures come in whole, so that nothing flickers. */
+    async put_out(cell, html) {
+        if (cell.html === html) {
+            return;
+        }
+        cell.html = html;
+        const fresh = document.createElement('template');
+        fresh.innerHTML = html;
+        const pictures = [...fresh.content.querySelectorAll('img')];
+        if (pictures.length && cell.out.childNodes.length) {
+            await Promise.all(pictures.map((one) => one.decode().catch(() => {})));
+        }
+        if (cell.html === html) {
+            cell.out.replaceChildren(fresh.content);
+            this.mark_state(cell);
+        }
+    }
+
     mark_state(cell) {
         const bad = cell.bad ? 'has an error: what it said before still holds' : '';
         const old = cell.asks && cell.stale && cell.out.childNodes.length ? 'shows what no longer holds' : '';
-        cell.state.textContent = bad || old;
+        cell.state.textContent = cell.slow ? 'at work …' : bad || (cell.silent && cell.asks ? 'cleared: run it to see it again' : old);
         cell.box.classList.toggle('is-bad', Boolean(cell.bad));
-        cell.box.classList.toggle('is-stale', Boolean(cell.asks && cell.stale));
+        cell.box.classList.toggle('is-stale', Boolean(cell.asks && cell.stale && !cell.silent));
         cell.out.setAttribute('aria-busy', String(Boolean(cell.working)));
     }
 
     /** Errors and remarks under the text, in words, each with what would be right. */
     say_of(cell, told) {
+        const same = JSON.stringify([told, cell.source]);
+        if (same === cell.said) {
+            return;
+        }
+        cell.said = told.length ? same : '[]';
+        if (!told.length && !cell.told.childNodes.length) {
+            return;
+        }
         cell.bad = told.some((one) => one.severity === 'error');
         mark(cell.view, told);
         cell.told.replaceChildren(...told.map((one) => {
@@ -168,97 +210,26 @@ class Cells {
         }));
     }
 
-    type(cell, source) {
-        cell.source = source;
-        this.typed.set(cell.id, source);
-        this.remember();
-        window.clearTimeout(this.pause);
-        this.pause = window.setTimeout(() => this.send(), PAUSE);
-    }
-
-    /** What is on its way to the desk is in the browser too, until the desk has it on the disk. */
-    remember() {
+    /** As the desk has it now. */
+    async look() {
         try {
-            const waiting = [...this.typed].map(([id, source]) => ({ id, source }));
-            if (waiting.length) {
-                window.localStorage.setItem('bandwright ' + this.name, JSON.stringify(waiting));
-            } else {
-                window.localStorage.removeItem('bandwright ' + this.name);
-            }
-        } catch (fault) {
-            // A browser without a store; the desk's draft is enough while it answers.
-        }
-    }
-
-    /** What an earlier page could not bring to the desk. */
-    async recover() {
-        let waiting;
-        try {
-            waiting = JSON.parse(window.localStorage.getItem('bandwright ' + this.name)) || [];
-        } catch (fault) {
-            waiting = [];
-        }
-        waiting.filter(({ id, source }) => this.cells.has(id) && this.cells.get(id).source !== source).forEach(({ id, source }) => {
-            // Nobody knows what it was typed upon: where the text is another now, both stay.
-            const cell = this.cells.get(id);
-            put(cell.view, source);
-            cell.revision = -1;
-            this.type(cell, source);
-        });
-    }
-
-    async send() {
-        if (this.sending) {
-            this.again = true;
-            return;
-        }
-        this.sending = true;
-        const sent = new Map(this.typed);
-        const changes = [...sent].map(([id, source]) => ({ do: 'type', id, source, base: this.cells.get(id)?.revision ?? 0 }));
-        try {
-            const state = await ask('change', { name: this.name, changes });
-            sent.forEach((source, id) => {
-                if (this.typed.get(id) === source) {
-                    this.typed.delete(id);
-                } else if (this.cells.has(id)) {
-                    this.cells.get(id).revision = state.cells.find((one) => one.id === id)?.revision ?? 0;
-                }
-            });
-            this.remember();
-            this.show(state);
-            if (state.conflicts.length) {
-                this.say('Another page has changed the same cell. Both texts stay: yours stands below the other.');
-            }
-            this.follow();
+            this.show(await ask('open', { name: this.name }));
         } catch (fault) {
             this.say(fault.message);
-            window.clearTimeout(this.pause);
-            if (fault.lost) {
-                this.pause = window.setTimeout(() => this.send(), 2000);
-            } else {
-                // Told, and not to be had: the desk's text is shown again, what was typed stays in the browser's undo.
-                sent.forEach((source, id) => this.typed.delete(id));
-                this.remember();
-                this.show(await ask('open', { name: this.name }));
-            }
-        } finally {
-            this.sending = false;
-            if (this.again) {
-                this.again = false;
-                this.send();
-            }
         }
     }
 
     /** Shows anew what no longer holds, from the top, until something else is typed. Programs wait for a person. */
     async follow() {
         const turn = ++this.turn;
+        // While someone types on, the processor is for the numbers.
+        await new Promise((done) => { window.setTimeout(done, LULL); });
         for (const id of this.order) {
             const cell = this.cells.get(id);
             if (turn !== this.turn) {
                 return;
             }
-            if (cell && cell.kind === 'code' && cell.asks && cell.stale && !cell.bad && !cell.acts) {
+            if (cell && cell.kind === 'code' && cell.asks && cell.stale && !cell.bad && !cell.acts && !cell.silent) {
                 await this.answer(cell, turn);
             }
         }
@@ -272,19 +243,29 @@ class Cells {
     async answer(cell, turn) {
         cell.working = true;
         this.mark_state(cell);
+        const slow = window.setTimeout(() => {
+            cell.slow = true;
+            this.mark_state(cell);
+        }, NOTICED);
         try {
             const ran = await ask('answer', { name: this.name, id: cell.id, person: turn === undefined });
             if (turn !== undefined && turn !== this.turn) {
                 return;
             }
-            // Written by the desk from what it worked out, never from what was stored.
-            cell.out.innerHTML = ran.html;
+            if (ran.overtaken) {
+                // The design is another by now; what follows the change asks again.
+                return;
+            }
+            cell.silent = false;
+            await this.put_out(cell, ran.html);
             cell.stale = ran.stale;
             this.say_of(cell, ran.told);
             this.heard(ran);
         } catch (fault) {
             this.say(fault.message);
         } finally {
+            window.clearTimeout(slow);
+            cell.slow = false;
             cell.working = false;
             this.mark_state(cell);
         }
@@ -295,25 +276,19 @@ class Cells {
         await this.flush();
         await this.answer(cell);
         if (this.isJava(cell)) {
-            this.show(await ask('open', { name: this.name }));
+            await this.look();
         }
         this.follow();
     }
 
-    async flush() {
-        window.clearTimeout(this.pause);
-        while (this.typed.size) {
-            await this.send();
-            if (this.typed.size) {
-                await new Promise((done) => { window.setTimeout(done, 50); });
-            }
-        }
-    }
-
     async runAll() {
         await this.flush();
+        const turn = ++this.turn;
         for (const id of [...this.order]) {
             const cell = this.cells.get(id);
+            if (turn !== this.turn) {
+                return;
+            }
             if (cell && cell.kind === 'code' && cell.source.trim()) {
                 await this.answer(cell);
             }
@@ -322,14 +297,11 @@ class Cells {
         this.settled();
     }
 
-    async act(change, undo) {
+    async act(change) {
         await this.flush();
         try {
             const state = await ask('change', { name: this.name, changes: [change] });
             this.show(state);
-            if (undo) {
-                this.undone.push(undo);
-            }
             this.follow();
             return state;
         } catch (fault) {
@@ -341,42 +313,70 @@ class Cells {
     async insert(after, kind, source = '') {
         const state = await this.act({ do: 'insert', after, kind, source });
         if (state) {
-            this.undone.push(() => this.act({ do: 'remove', id: state.made }));
             this.focus(state.made);
         }
     }
 
     async move(id, by) {
-        await this.act({ do: 'move', id, by }, () => this.act({ do: 'move', id, by: -by }));
+        await this.act({ do: 'move', id, by });
         this.focus(id);
     }
 
     async remove(id) {
-        const cell = this.cells.get(id);
         const at = this.order.indexOf(id);
-        const { kind, source } = cell;
-        const after = at > 0 ? this.order[at - 1] : null;
-        const state = await this.act({ do: 'remove', id }, () => this.act({ do: 'insert', after, kind, source }));
-        if (state) {
+        if (await this.act({ do: 'remove', id })) {
             this.say('The cell was taken away. "Take back" brings it again.');
             this.focus(this.order[Math.min(at, this.order.length - 1)]);
         }
     }
 
-    /** Takes back the last thing done to a whole cell; typing is taken back in the cell itself. */
-    async takeBack() {
-        const undo = this.undone.pop();
-        if (undo) {
-            await undo();
-        } else {
-            this.say('There is nothing to take back; in a cell, Ctrl+Z takes back what was typed.');
+    async clear() {
+        if (await this.act({ do: 'clear' })) {
+            this.say('What the cells showed was cleared away; "Run all" shows it again.');
         }
     }
 
+    /** Takes back the last thing done to the notebook, or does it again: by this page, another, or an earlier start. */
+    async go(way) {
+        await this.flush();
+        const before = new Map(this.order.map((id) => [id, this.cells.get(id).source]));
+        try {
+            const state = await ask(way, { name: this.name });
+            this.show(state);
+            this.say(way === 'back' ? 'Taken back.' : 'Done again.');
+            const other = state.cells.find((cell) => before.get(cell.id) !== cell.source);
+            if (other) {
+                this.cells.get(other.id).box.scrollIntoView({ block: 'nearest' });
+            }
+            this.follow();
+        } catch (fault) {
+            this.say(fault.message);
+        }
+    }
+
+    /** Ends what is being worked at, and what would follow it. */
+    async stop() {
+        this.turn++;
+        try {
+            await ask('stop', { name: this.name });
+            this.say('Stopped. What no longer holds is marked; "Run" works it out.');
+        } catch (fault) {
+            this.say(fault.message);
+        }
+    }
+
+    hasPrograms() {
+        return [...this.cells.values()].some((cell) => cell.kind === 'code' && this.isJava(cell));
+    }
+
     async format(cell) {
-        const { source } = await ask('format', { source: cell.source });
-        if (source !== cell.source) {
-            cell.view.dispatch({ changes: { from: 0, to: cell.view.state.doc.length, insert: source } });
+        try {
+            const { source } = await ask('format', { source: cell.source });
+            if (source !== cell.source) {
+                cell.view.dispatch({ changes: { from: 0, to: cell.view.state.doc.length, insert: source } });
+            }
+        } catch (fault) {
+            this.say(fault.message);
         }
     }
 

@@ -4,6 +4,8 @@ import { made, button } from '/asset/model/form.js';
 import { ask, page } from './ask.js';
 import { Bench } from './bench.js';
 import { Cells } from './cells.js';
+import { handouts } from './handout.js';
+import { Present } from './present.js';
 
 const sheet = document.getElementById('sheet');
 const files = document.getElementById('desk-files');
@@ -56,6 +58,7 @@ function mark() {
 }
 
 async function show(name) {
+    present.leave();
     if (open) {
         await open.cells.flush();
         open.cells.close();
@@ -76,15 +79,20 @@ async function show(name) {
             if (told.handles) {
                 bench.hold(told.handles);
             }
+            if (told.back !== undefined) {
+                back.disabled = !told.back;
+                again.disabled = !told.again;
+            }
             title.textContent = told.title || name;
             document.title = `${told.title || name} – Bandwright`;
         };
         const cells = new Cells(sheet, name, heard, say);
         cells.settled = () => bench.refresh(fingerprint);
+        cells.shown = () => present.show();
         open = { name, cells, bench };
         cells.show(state);
         mark();
-        say(state.recovered ? `${name} is open, with what was typed and not saved before the program ended.` : `${name} is open.`);
+        say(state.beside ? `${name} was written by another program since; what was typed here stands in ${state.beside}.` : state.recovered ? `${name} is open, with what was typed and not saved before the program ended.` : `${name} is open.`);
         await cells.recover();
         cells.follow();
     } catch (fault) {
@@ -112,32 +120,47 @@ function whole(work) {
     return () => (open ? work(open.cells) : say('Open a notebook first.'));
 }
 
-const PRESENT = 'is-presented';
-
+const present = new Present(() => open?.cells, say, (on) => presents.setAttribute('aria-pressed', String(on)));
+const presents = button('Present', () => (present.on ? present.leave() : present.begin()));
+presents.setAttribute('aria-pressed', 'false');
+const back = button('Take back', whole((cells) => cells.go('back')));
+const again = button('Do again', whole((cells) => cells.go('again')));
 tools.append(
-    button('Save', save), button('Run all', whole((cells) => cells.runAll())),
-    button('Stop', () => open && ask('stop', { name: open.name }).then(() => say('Stopped.'), (fault) => say(fault.message))),
-    button('Take back', whole((cells) => cells.takeBack())));
-const present = button('Large type', () => {
-    const large = document.body.classList.toggle(PRESENT);
-    present.setAttribute('aria-pressed', String(large));
-});
-present.setAttribute('aria-pressed', 'false');
-tools.append(present);
+    button('Save', save), button('Run all', whole((cells) => cells.runAll())), button('Stop', whole((cells) => cells.stop())),
+    back, again, button('Clear results', whole((cells) => cells.clear())), handouts(() => open, say), presents);
 
 document.addEventListener('keydown', (event) => {
     if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 's') {
         event.preventDefault();
         save();
     }
+    const back_wanted = (event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 'z';
+    if (back_wanted && open && !event.defaultPrevented && !event.target.closest('.cm-editor, input')) {
+        event.preventDefault();
+        open.cells.go(event.shiftKey ? 'again' : 'back');
+    }
 });
 
+async function look() {
+    if (open) {
+        await open.cells.look();
+        open.cells.follow();
+    }
+}
+
 const news = new EventSource('/events');
-news.addEventListener('message', async (event) => {
+let heard_before = false;
+news.addEventListener('open', () => {
+    // What was told while nobody listened is looked up.
+    if (heard_before) {
+        look();
+    }
+    heard_before = true;
+});
+news.addEventListener('message', (event) => {
     const told = JSON.parse(event.data);
     if (open && told.changed === open.name && told.by !== page) {
-        open.cells.show(await ask('open', { name: open.name }));
-        open.cells.follow();
+        look();
     }
 });
 

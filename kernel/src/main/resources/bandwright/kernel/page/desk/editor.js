@@ -1,10 +1,10 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 // A cell's text under CodeMirror: what it knows of the language it asks the desk, only colours are found here.
 import { autocompletion, closeCompletion, completionStatus } from '@codemirror/autocomplete';
-import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
+import { defaultKeymap, history, historyKeymap, undoDepth } from '@codemirror/commands';
 import { HighlightStyle, StreamLanguage, bracketMatching, syntaxHighlighting } from '@codemirror/language';
 import { setDiagnostics } from '@codemirror/lint';
-import { EditorState, Prec } from '@codemirror/state';
+import { EditorState, Prec, Transaction } from '@codemirror/state';
 import { EditorView, drawSelection, hoverTooltip, keymap } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
 import { ask } from './ask.js';
@@ -49,7 +49,8 @@ const colours = HighlightStyle.define([
 const look = EditorView.theme({
     '&': { backgroundColor: 'transparent', color: 'inherit', fontSize: 'inherit' },
     '.cm-content': { fontFamily: 'ui-monospace, "Cascadia Mono", Menlo, Consolas, "DejaVu Sans Mono", monospace', padding: '0.6rem 0', caretColor: 'var(--ink)' },
-    '&.cm-focused': { outline: '3px solid var(--accent)', outlineOffset: '2px' },
+    // The frame of the whole text shows where the cursor is.
+    '&.cm-focused': { outline: 'none' },
     '.cm-cursor': { borderLeftColor: 'var(--ink)' },
     '.cm-tooltip': { backgroundColor: 'var(--ground)', color: 'var(--ink)', border: '1px solid var(--quiet)' },
     '.cm-tooltip-autocomplete ul li[aria-selected]': { backgroundColor: 'var(--accent)', color: 'var(--ground)' },
@@ -70,15 +71,18 @@ function editor(parent, cell, source, heard, keys) {
         if (!context.explicit && !context.matchBefore(/[\p{L}-]{2,}/u)) {
             return null;
         }
-        const found = await ask('complete', words(context.pos));
+        const found = await ask('complete', words(context.pos)).catch(() => null);
+        if (!found) {
+            return null;
+        }
         return { from: found.from, to: found.to, options: found.options.map(({ label, detail }) => ({ label, detail })) };
     };
     const hover = hoverTooltip(async (shown, at) => {
         if (cell.kind !== 'code') {
             return null;
         }
-        const found = await ask('explain', words(at));
-        if (!found.text) {
+        const found = await ask('explain', words(at)).catch(() => null);
+        if (!found?.text) {
             return null;
         }
         return { pos: at, above: true, create: () => {
@@ -88,7 +92,7 @@ function editor(parent, cell, source, heard, keys) {
             return { dom };
         } };
     });
-    const own = Object.entries(keys).map(([key, run]) => ({ key, run: () => { run(); return true; } }));
+    const own = Object.entries(keys).map(([key, run]) => ({ key, run: () => run() !== false }));
     const view = new EditorView({
         parent,
         state: EditorState.create({
@@ -128,7 +132,7 @@ function put(view, source) {
         return;
     }
     view.quiet = true;
-    view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: source } });
+    view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: source }, annotations: Transaction.addToHistory.of(false) });
     view.quiet = false;
 }
 
@@ -136,4 +140,9 @@ function isChoosing(view) {
     return completionStatus(view.state) === 'active' && closeCompletion(view);
 }
 
-export { editor, isChoosing, mark, put };
+/** Whether what was typed on this page can be taken back in the cell itself. */
+function hasPast(view) {
+    return undoDepth(view.state) > 0;
+}
+
+export { editor, hasPast, isChoosing, mark, put };

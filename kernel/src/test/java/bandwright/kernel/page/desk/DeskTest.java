@@ -5,7 +5,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -13,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import bandwright.kernel.page.server.Events;
 import bandwright.kernel.page.server.Reply;
@@ -61,12 +66,32 @@ class DeskTest {
         return JSON.readTree(reply.body()).path("fault").asText();
     }
 
-    private JsonNode type(String name, String id, int base, String source) throws IOException {
-        String change = JSON.writeValueAsString(source);
-        return ask(
-                "change",
-                "{'name':'" + name + "','changes':[{'do':'type','id':'" + id + "','base':" + base + ",'source':"
-                        + change + "}]}");
+    private JsonNode type(String name, String id, String known, String source) throws IOException {
+        return ask("change", typing(name, id, known, source));
+    }
+
+    /** @param known what the page believes the text to be */
+    private static String typing(String name, String id, String known, String source) throws IOException {
+        return "{'name':'" + name + "','changes':[{'do':'type','id':'" + id + "','known':["
+                + JSON.writeValueAsString(known) + "],'source':" + JSON.writeValueAsString(source) + "}]}";
+    }
+
+    private JsonNode act(String name, String change) throws IOException {
+        return ask("change", "{'name':'" + name + "','changes':[" + change + "]}");
+    }
+
+    private String opened(String name) throws IOException {
+        return ask("open", "{'name':'" + name + "'}")
+                .path("cells")
+                .get(0)
+                .path("id")
+                .asText();
+    }
+
+    private static List<String> sources(JsonNode state) {
+        List<String> sources = new ArrayList<>();
+        state.path("cells").forEach(cell -> sources.add(cell.path("source").asText()));
+        return sources;
     }
 
     private static JsonNode number(JsonNode state, String key) {
@@ -90,7 +115,7 @@ class DeskTest {
         assertThat(ran.path("html").asText()).contains("shank", "<table");
         assertThat(ran.path("stale").asBoolean()).isFalse();
 
-        JsonNode wider = type("it.ring", id, 0, RING.replace("= 4 mm", "= 5 mm"));
+        JsonNode wider = type("it.ring", id, RING, RING.replace("= 4 mm", "= 5 mm"));
         assertThat(number(wider, "part shank").asDouble()).isGreaterThan(1.2 * before);
         assertThat(wider.path("cells").get(0).path("stale").asBoolean()).isTrue();
         assertThat(wider.path("handles").get(0).path("name").asText()).isEqualTo("breadth");
@@ -104,7 +129,7 @@ class DeskTest {
                 .get(0)
                 .path("id")
                 .asText();
-        JsonNode broken = type("it.ring", id, 0, RING.replace("1.8 mm)", "1.8 mm"));
+        JsonNode broken = type("it.ring", id, RING, RING.replace("1.8 mm)", "1.8 mm"));
         assertThat(broken.path("cells")
                         .get(0)
                         .path("told")
@@ -123,7 +148,7 @@ class DeskTest {
                 .get(0)
                 .path("id")
                 .asText();
-        type("it.ring", id, 0, RING + "# typed\n");
+        type("it.ring", id, RING, RING + "# typed\n");
         assertThat(Files.readString(folder.resolve("it.ring"))).isEqualTo(RING);
 
         desk = new Desk(folder, new Events());
@@ -136,15 +161,15 @@ class DeskTest {
     }
 
     @Test
-    void two_pages_that_change_one_cell_keep_both_texts() throws IOException {
+    void two_pages_that_change_one_cell_keep_both_texts() throws IOException, DeskFault {
         ask("new", "{'name':'it.ipynb','start':'a plain band'}");
         String id = ask("open", "{'name':'it.ipynb'}")
                 .path("cells")
                 .get(0)
                 .path("id")
                 .asText();
-        type("it.ipynb", id, 0, "# one\n");
-        JsonNode other = type("it.ipynb", id, 0, "# other\n");
+        type("it.ipynb", id, Starts.text("a plain band", "it.ring"), "# one\n");
+        JsonNode other = type("it.ipynb", id, Starts.text("a plain band", "it.ring"), "# other\n");
         assertThat(other.path("conflicts")).hasSize(1);
         assertThat(other.path("cells")).hasSize(2);
         assertThat(other.path("cells").get(0).path("source").asText()).isEqualTo("# one\n");
@@ -222,7 +247,11 @@ class DeskTest {
                 "java\njava.nio.file.Files.writeString(java.nio.file.Path.of(\"" + file + "\"), \"x\");\n");
         JsonNode state = ask("open", "{'name':'it.ring'}");
         String id = state.path("cells").get(0).path("id").asText();
-        type("it.ring", id, 0, state.path("cells").get(0).path("source").asText() + "\n");
+        type(
+                "it.ring",
+                id,
+                state.path("cells").get(0).path("source").asText(),
+                state.path("cells").get(0).path("source").asText() + "\n");
         assertThat(file).doesNotExist();
         ask("answer", "{'name':'it.ring','id':'" + id + "','person':true}");
         assertThat(file).exists();
@@ -273,7 +302,7 @@ class DeskTest {
                 .get(0)
                 .path("id")
                 .asText();
-        type("typed.ring", id, 0, RING + "# mine\n");
+        type("typed.ring", id, RING, RING + "# mine\n");
         Files.writeString(folder.resolve("seen.ring"), "# theirs\n");
         Files.writeString(folder.resolve("typed.ring"), "# theirs\n");
         desk.close();
@@ -290,14 +319,191 @@ class DeskTest {
                 .get(0)
                 .path("id")
                 .asText();
-        type("it.ring", id, 0, RING + "# one\n");
-        String change = JSON.writeValueAsString(RING + "# other\n");
-        assertThat(fault(
-                        "change",
-                        "{'name':'it.ring','changes':[{'do':'type','id':'" + id + "','base':0,'source':" + change
-                                + "}]}"))
+        type("it.ring", id, RING, RING + "# one\n");
+        assertThat(fault("change", typing("it.ring", id, RING, RING + "# other\n")))
                 .contains("it-other-1.ring");
         assertThat(Files.readString(folder.resolve("it-other-1.ring"))).endsWith("# other\n");
+
+        fault("change", typing("it.ring", id, RING, RING + "# other\n"));
+        assertThat(folder.resolve("it-other-2.ring"))
+                .as("the same text once more")
+                .doesNotExist();
+    }
+
+    @Test
+    void a_page_that_did_not_hear_that_its_text_arrived_is_in_no_conflict_with_itself() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        String id = opened("it.ring");
+        type("it.ring", id, RING, RING + "# one\n");
+        // The program is killed, and its answer with it; the page goes on from what it has sent.
+        desk = new Desk(folder, new Events());
+        JsonNode state = ask(
+                "change",
+                "{'name':'it.ring','changes':[{'do':'type','id':'" + opened("it.ring") + "','known':["
+                        + JSON.writeValueAsString(RING) + "," + JSON.writeValueAsString(RING + "# one\n")
+                        + "],'source':" + JSON.writeValueAsString(RING + "# one, two\n") + "}]}");
+        assertThat(state.path("conflicts")).isEmpty();
+        assertThat(sources(state)).containsExactly(RING + "# one, two\n");
+    }
+
+    @Test
+    void what_was_done_is_taken_back_and_done_again_also_by_a_desk_that_comes_after_a_killed_one() throws IOException {
+        ask("new", "{'name':'it.ipynb','start':'nothing'}");
+        String first = opened("it.ipynb");
+        type("it.ipynb", first, "", "a = 1 mm");
+        type("it.ipynb", first, "a = 1 mm", "a = 12 mm");
+        type("it.ipynb", first, "a = 12 mm", "a = 12 mm\n");
+        String second = act("it.ipynb", "{'do':'insert','after':'" + first + "','kind':'markdown','source':'words'}")
+                .path("made")
+                .asText();
+        act("it.ipynb", "{'do':'move','id':'" + second + "','by':-1}");
+        act("it.ipynb", "{'do':'remove','id':'" + first + "'}");
+
+        desk = new Desk(folder, new Events());
+        assertThat(ask("open", "{'name':'it.ipynb'}").path("back").asBoolean()).isTrue();
+        assertThat(sources(back("it.ipynb"))).containsExactly("words", "a = 12 mm\n");
+        assertThat(sources(back("it.ipynb"))).containsExactly("a = 12 mm\n", "words");
+        assertThat(sources(back("it.ipynb"))).containsExactly("a = 12 mm\n");
+        ask("save", "{'name':'it.ipynb'}");
+
+        desk = new Desk(folder, new Events());
+        assertThat(sources(back("it.ipynb"))).containsExactly("a = 12 mm");
+        JsonNode begun = back("it.ipynb");
+        assertThat(sources(begun)).as("typing in one line is one step").containsExactly("");
+        assertThat(begun.path("back").asBoolean()).isFalse();
+        assertThat(fault("back", "{'name':'it.ipynb'}")).contains("nothing");
+        for (int i = 0; i < 4; i++) {
+            ask("again", "{'name':'it.ipynb'}");
+        }
+        assertThat(sources(ask("again", "{'name':'it.ipynb'}"))).containsExactly("words");
+    }
+
+    private JsonNode back(String name) throws IOException {
+        return ask("back", "{'name':'" + name + "'}");
+    }
+
+    @Test
+    void the_past_of_a_file_that_another_program_has_written_is_forgotten_and_its_draft_stands_beside_it()
+            throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        type("it.ring", opened("it.ring"), RING, RING + "# mine\n");
+        Files.writeString(folder.resolve("it.ring"), RING + "# theirs\n");
+        desk = new Desk(folder, new Events());
+        JsonNode state = ask("open", "{'name':'it.ring'}");
+        assertThat(sources(state)).containsExactly(RING + "# theirs\n");
+        assertThat(state.path("back").asBoolean()).isFalse();
+        assertThat(state.path("beside").asText()).isEqualTo("it-other-1.ring");
+        assertThat(folder.resolve("it-other-1.ring")).hasContent(RING + "# mine\n");
+    }
+
+    @Test
+    void the_past_has_a_bound() throws IOException {
+        ask("new", "{'name':'it.ipynb','start':'nothing'}");
+        String id = opened("it.ipynb");
+        String known = "";
+        String line = "# " + "x".repeat(2000) + "\n";
+        for (int i = 0; i < Past.MOST_STEPS + 50; i++) {
+            String next = known.length() > 40_000 ? line : known + line;
+            type("it.ipynb", id, known, next);
+            known = next;
+        }
+        assertThat(Files.size(folder.resolve(".it.ipynb.past"))).isLessThan(Past.MOST_LETTERS + 50_000L);
+        assertThat(sources(back("it.ipynb"))).doesNotContain(known);
+    }
+
+    @Test
+    void results_that_are_cleared_away_come_again_when_this_is_taken_back() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        String id = opened("it.ring");
+        ask("answer", "{'name':'it.ring','id':'" + id + "'}");
+        assertThat(act("it.ring", "{'do':'clear'}")
+                        .path("cells")
+                        .get(0)
+                        .path("silent")
+                        .asBoolean())
+                .isTrue();
+        assertThat(ask("open", "{'name':'it.ring'}").path("cells").get(0).has("out"))
+                .isFalse();
+        assertThat(back("it.ring").path("cells").get(0).path("out").asText()).contains("<table");
+    }
+
+    @Test
+    void a_sheet_and_a_handout_are_given_and_nothing_is_written() throws IOException {
+        ask("new", "{'name':'it.ipynb','start':'a plain band'}");
+        Path file = folder.resolve("it.ipynb");
+        String id = opened("it.ipynb");
+        act("it.ipynb", "{'do':'insert','after':'" + id + "','kind':'markdown','source':'the answer is 42'}");
+        ask("save", "{'name':'it.ipynb'}");
+        desk.close();
+        JsonNode tree = JSON.readTree(Files.readString(file));
+        ((ObjectNode) tree.path("cells").get(1).path("metadata"))
+                .putArray("tags")
+                .add("solution");
+        Files.writeString(file, tree.toString());
+        desk = new Desk(folder, new Events());
+        opened("it.ipynb");
+        List<Path> before = files();
+
+        assertThat(handOut("sheet")).startsWith("it.sheet.pdf %PDF");
+        assertThat(handOut("page"))
+                .startsWith("it.handout.html <!DOCTYPE html>")
+                .contains("shank")
+                .doesNotContain("the answer is 42");
+        assertThat(handOut("paper")).startsWith("it.handout.pdf %PDF");
+        assertThat(files()).isEqualTo(before);
+        assertThat(fault("hand-out", "{'name':'it.ipynb','what':'else'}")).isNotEmpty();
+    }
+
+    @Test
+    void a_sheet_is_as_the_notebook_wants_it_and_wants_a_ring() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING + "sheet \"mine.pdf\" { paper letter }\n");
+        Files.writeString(folder.resolve("none.ring"), "a = 2 mm\n");
+        assertThat(ask("hand-out", "{'name':'it.ring','what':'sheet'}")
+                        .path("file")
+                        .asText())
+                .isEqualTo("it.sheet.pdf");
+        assertThat(folder.resolve("mine.pdf")).doesNotExist();
+        assertThat(fault("hand-out", "{'name':'none.ring','what':'sheet'}")).isNotEmpty();
+    }
+
+    @Test
+    void programs_run_for_a_handout_when_a_person_says_so() throws IOException {
+        Path made = folder.resolve("made-by-java");
+        Files.writeString(
+                folder.resolve("it.ring"),
+                "java\njava.nio.file.Files.writeString(java.nio.file.Path.of(\"" + made + "\"), \"x\");\n");
+        ask("hand-out", "{'name':'it.ring','what':'page'}");
+        assertThat(made).doesNotExist();
+        ask("hand-out", "{'name':'it.ring','what':'page','programs':true}");
+        assertThat(made).exists();
+    }
+
+    private String handOut(String what) throws IOException {
+        JsonNode given = ask("hand-out", "{'name':'it.ipynb','what':'" + what + "'}");
+        byte[] bytes = Base64.getDecoder().decode(given.path("bytes").asText());
+        return given.path("file").asText() + " " + new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    private List<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
+
+    @Test
+    void a_copy_beside_a_changed_file_is_written_once_and_then_anew() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        String id = opened("it.ring");
+        type("it.ring", id, RING, RING + "# mine\n");
+        Files.writeString(folder.resolve("it.ring"), "# theirs\n");
+        assertThat(fault("save", "{'name':'it.ring'}")).contains("it-other-1.ring");
+        type("it.ring", id, RING + "# mine\n", RING + "# mine, too\n");
+        assertThat(fault("save", "{'name':'it.ring'}")).contains("it-other-1.ring");
+        assertThat(Files.readString(folder.resolve("it-other-1.ring"))).endsWith("# mine, too\n");
+        Files.writeString(folder.resolve("it-other-1.ring"), "# precious\n");
+        assertThat(fault("save", "{'name':'it.ring'}")).contains("it-other-2.ring");
+        assertThat(folder.resolve("it-other-1.ring")).hasContent("# precious\n");
+        assertThat(folder.resolve("it.ring")).hasContent("# theirs\n");
     }
 
     @Test
@@ -318,7 +524,7 @@ class DeskTest {
                 "change",
                 "{'name':'it.ipynb','changes':[{'do':'insert','after':'" + second
                         + "','kind':'code','source':'show a'}]}");
-        JsonNode state = type("it.ipynb", first, 0, "a = 3 mm");
+        JsonNode state = type("it.ipynb", first, "", "a = 3 mm");
         String third = state.path("cells").get(2).path("id").asText();
         assertThat(ask("answer", "{'name':'it.ipynb','id':'" + third + "'}")
                         .path("html")

@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -245,6 +248,59 @@ class LocalServerTest {
                 int next = socket.getInputStream().read();
                 assertThat(next).isNotNegative();
                 heard.append((char) next);
+            }
+        }
+    }
+
+    private Socket listener() throws IOException {
+        Socket socket = new Socket();
+        socket.setReceiveBufferSize(4096);
+        socket.setSoTimeout(10_000);
+        socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), server.port()));
+        socket.getOutputStream()
+                .write(("GET /events HTTP/1.1\r\n" + host() + "\r\n" + cookieHeader() + "\r\n\r\n")
+                        .getBytes(StandardCharsets.UTF_8));
+        return socket;
+    }
+
+    @Test
+    @Timeout(60)
+    void pages_that_take_nothing_are_let_go_and_hold_nobody_up() throws Exception {
+        server.close();
+        links.clear();
+        server = LocalServer.start(
+                0,
+                Map.of("/asset", Route.reads(asked -> Reply.words(200, "an asset"))),
+                events,
+                links::add,
+                Duration.ofMillis(400));
+        cookie = ask("GET", URI.create(links.get(0)).getPath(), host())
+                .replaceAll("(?s).*[Ss]et-[Cc]ookie: ([^;]+);.*", "$1");
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (int i = 0; i < Events.MOST_LISTENERS; i++) {
+                slow.add(listener());
+            }
+            while (events.listening() < Events.MOST_LISTENERS) {
+                Thread.onSpinWait();
+            }
+            assertThat(status(ask("GET", "/events", host(), cookieHeader()))).isEqualTo(503);
+            String news = "{\"changed\":\"" + "x".repeat(10_000) + "\"}";
+            for (int i = 0; i < 2_000; i++) {
+                // They read nothing; what is told to them meanwhile is more than their connections hold.
+                events.tell(news);
+                if (i % 200 == 0) {
+                    assertThat(status(ask("GET", "/asset", host(), cookieHeader())))
+                            .isEqualTo(200);
+                }
+            }
+            while (events.listening() > 0) {
+                Thread.sleep(20);
+            }
+            assertThat(status(ask("GET", "/asset", host(), cookieHeader()))).isEqualTo(200);
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
             }
         }
     }
