@@ -136,7 +136,8 @@ final class SeatChecks implements Check {
             findings.add(look.on(beside, row.name())
                     .telling("beside")
                     .at(RingPlace.of(at, inner))
-                    .measured(least));
+                    // A bur that comes out at the side or the surface leaves none there.
+                    .measured(bench ? Math.max(0, least) : least));
         }
     }
 

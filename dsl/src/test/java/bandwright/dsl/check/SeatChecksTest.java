@@ -73,8 +73,9 @@ class SeatChecksTest {
         assertThat(measured(found)).isCloseTo(spacing - 0.02, within(1e-6));
     }
 
+    /** Its limit is taken from another case, a channel's wall: a caution. */
     @ParameterizedTest
-    @CsvSource({"2.2, FAILED", "2.24, CLOSE", "2.4, PASSED"})
+    @CsvSource({"2.2, CAUTION", "2.24, PASSED", "2.4, PASSED"})
     void walls_beside_bores_cut_at_the_bench_bear_the_setting(double width, Verdict verdict) {
         String text =
                 seats("0.6 mm", "clearance 0.01 mm  made at bench").replace("width: 4.0 mm", "width: " + width + " mm");

@@ -8,7 +8,7 @@ final class SweepProgress {
     /** Nanoseconds between two lines. */
     private static final long ON_A_SCREEN = 200_000_000L;
 
-    private static final long IN_A_LOG = 10_000_000_000L;
+    private static final long IN_A_LOG = 5_000_000_000L;
     private static final int WIDTH = 24;
 
     private final Terminal terminal;

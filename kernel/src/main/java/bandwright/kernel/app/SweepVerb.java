@@ -4,6 +4,7 @@ package bandwright.kernel.app;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
@@ -55,8 +56,13 @@ record SweepVerb(
         Notebook notebook = Inputs.read(design);
         if (spark && mode == Mode.RESUME) {
             throw new UsageFault("--spark goes on by itself where a machine is lost; --resume is for one machine");
-        } else if (!spark && RunFiles.same(Path.of(out), design)) {
-            throw new UsageFault("this would overwrite " + design);
+        }
+        for (Path read : planFile == null ? List.of(design) : List.of(design, planFile)) {
+            for (String ending : List.of("", ".part", ".json")) {
+                if (!spark && RunFiles.same(Path.of(out + ending), read)) {
+                    throw new UsageFault("this would overwrite " + read);
+                }
+            }
         }
         NotebookRun run = NotebookRunner.defineWithoutJava(notebook);
         Complaints complaints = new Complaints(terminal);
@@ -90,6 +96,15 @@ record SweepVerb(
 
     private void write(Catalogue catalogue) throws CatalogueFault {
         SweepProgress progress = new SweepProgress(terminal, quiet);
+        AtomicBoolean done = new AtomicBoolean();
+        // Whoever stops it by hand wants to know that nothing is lost.
+        Thread farewell = new Thread(() -> {
+            if (!done.get()) {
+                progress.end();
+                terminal.complain("bandwright: stopped; the same command with --resume goes on");
+            }
+        });
+        Runtime.getRuntime().addShutdownHook(farewell);
         try {
             if (mode == Mode.RESUME) {
                 catalogue.resume(threads, progress::worked);
@@ -97,6 +112,7 @@ record SweepVerb(
                 catalogue.write(mode == Mode.REPLACE, threads, progress::worked);
             }
         } finally {
+            done.set(true);
             progress.end();
         }
     }

@@ -54,31 +54,49 @@ public final class Catalogue {
     public void write(boolean replace, int threads, Heard heard) throws CatalogueFault {
         if (Files.isDirectory(file)) {
             throw new CatalogueFault(file + " is a folder; a file is to be written there");
-        } else if (!replace && Files.exists(part)) {
-            throw new CatalogueFault(
-                    part + " is there, unfinished; say --resume to go on with it, or --replace to begin anew");
+        }
+        for (Path other : List.of(part, side)) {
+            if (Files.exists(other) && !Files.isRegularFile(other)) {
+                throw new CatalogueFault(other + " is no file, and one is to be written there");
+            }
+        }
+        if (!replace && Files.exists(part)) {
+            throw new CatalogueFault(part + " is there, unfinished; say "
+                    + (Files.exists(side) ? "--resume to go on with it, or " : "") + "--replace to begin anew");
         } else if (!replace && (Files.exists(file) || Files.exists(side))) {
             throw new CatalogueFault(
                     (Files.exists(file) ? file : side) + " is there already; say --replace if it may go");
         }
         checkRoom(0);
+        PartFile opened;
         try {
             Path folder = file.toAbsolutePath().getParent();
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            Files.deleteIfExists(part);
-            AtomicFiles.writeBytes(Map.of(side, heading.begun(sweep)));
-        } catch (IOException failure) {
-            throw new CatalogueFault(file + " cannot be written" + reason(failure), failure);
-        }
-        PartFile opened;
-        try {
-            opened = PartFile.create(part, sweep);
+            // The lock first: whoever else writes this catalogue must not find its side file changed.
+            opened = PartFile.create(part, sweep, replace);
         } catch (IOException failure) {
             throw new CatalogueFault(part + " cannot be written" + reason(failure), failure);
         }
+        try {
+            // Gone before the side file speaks of other rows than it holds.
+            Files.deleteIfExists(file);
+            AtomicFiles.writeBytes(Map.of(side, heading.begun(sweep)));
+        } catch (IOException failure) {
+            close(opened);
+            throw new CatalogueFault(file + " cannot be written" + reason(failure), failure);
+        }
         fill(opened, threads, heard);
+    }
+
+    private static void close(PartFile opened) {
+        try {
+            opened.close();
+        } catch (IOException again) {
+            // The trouble that matters is being told.
+            return;
+        }
     }
 
     /**
@@ -88,14 +106,18 @@ public final class Catalogue {
      */
     public void resume(int threads, Heard heard) throws CatalogueFault {
         boolean finished = Files.exists(file) && !Files.exists(part);
-        if (!Files.exists(side) || !(finished || Files.exists(part))) {
+        if (!(finished || Files.exists(part))) {
             throw new CatalogueFault("there is nothing to go on with: no " + part);
+        } else if (!Files.exists(side)) {
+            throw new CatalogueFault("nothing says what " + (finished ? file : part) + " is of: no " + side
+                    + "; say --replace to begin anew");
         }
         try {
             byte[] told = Files.readAllBytes(side);
             byte[] whole = finished ? heading.finished(sweep, Digests.sha256(file)) : told;
             boolean begun = Arrays.equals(told, heading.begun(sweep));
-            if (!begun && !(finished && Arrays.equals(told, whole))) {
+            boolean ours = finished ? Arrays.equals(told, whole) || (begun && PartFile.isWhole(file, sweep)) : begun;
+            if (!ours) {
                 throw new CatalogueFault((finished ? file : part)
                         + " is a catalogue of something else: the design, the plan or the program has changed; " + side
                         + " says of what. Say --replace to begin anew");
@@ -128,7 +150,7 @@ public final class Catalogue {
                                 + ", say --resume to go on",
                         fault);
             }
-            byte[] told = heading.finished(sweep, Digests.sha256(part));
+            byte[] told = heading.finished(sweep, opened.sha256());
             Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             AtomicFiles.writeBytes(Map.of(side, told));
         } catch (IOException failure) {

@@ -16,7 +16,7 @@ import bandwright.dsl.view.Table;
 /** Works out rows on several threads and hands them on in their order. Few are under way at once, so memory does not grow with rows. */
 final class Crew {
     /** Few enough that a stop costs little and no thread waits long for the others. */
-    private static final int STRETCH = 64;
+    private static final int STRETCH = 8;
 
     private static final int AHEAD = 4;
 

@@ -33,7 +33,7 @@ public final class Digests {
         return HexFormat.of().formatHex(digest().digest(text.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static MessageDigest digest() {
+    static MessageDigest digest() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {

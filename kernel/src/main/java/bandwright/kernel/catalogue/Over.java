@@ -15,6 +15,7 @@ public record Over(String name, String range) {
     private static final Pattern STRETCH =
             Pattern.compile("(?<low>.+?)\\s*\\.\\.\\s*(?<high>.+?)(\\s+step\\s+(?<step>.+))?", Pattern.DOTALL);
     private static final Pattern SYSTEM = Pattern.compile("(?<system>\\p{L}+)\\s.*", Pattern.DOTALL);
+    private static final Pattern LETTER = Pattern.compile("\\p{L}( \\d/\\d)?");
     private static final Pattern NUMBER = Pattern.compile("[\\d./ ]+");
     private static final Pattern NUMBER_WITH_UNIT =
             Pattern.compile("[\\d./ ]+(?<unit>\\p{L}.*|[%€°].*)", Pattern.DOTALL);
@@ -58,10 +59,12 @@ public record Over(String name, String range) {
         return unit.matches() && NUMBER.matcher(low).matches() ? low + " " + unit.group("unit") : low;
     }
 
-    /** In {@code US 3..13} both are US sizes. */
+    /** In {@code US 3..13} both are US sizes, in {@code UK H..Q} both are UK ones. */
     private static String withSystemOf(String low, String high) {
         Matcher system = SYSTEM.matcher(low);
-        return system.matches() && NUMBER.matcher(high).matches()
+        return system.matches()
+                        && (NUMBER.matcher(high).matches()
+                                || LETTER.matcher(high).matches())
                 ? system.group("system").toUpperCase(Locale.ROOT) + " " + high
                 : high;
     }

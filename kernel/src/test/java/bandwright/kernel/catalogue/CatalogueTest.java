@@ -7,6 +7,7 @@ import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -125,6 +126,9 @@ class CatalogueTest {
 
         Files.delete(file);
         Files.writeString(part, "half");
+        assertThatThrownBy(() -> catalogue(file).write(false, 1, NOBODY)).hasMessageContaining("say --replace");
+        Files.write(
+                folder.resolve("rings.csv.json"), Designs.heading(Designs.PLAN).begun(sweep));
         assertThatThrownBy(() -> catalogue(file).write(false, 1, NOBODY)).hasMessageContaining("say --resume");
         assertThat(part).hasContent("half");
     }
@@ -149,12 +153,58 @@ class CatalogueTest {
                 folder.resolve("rings.csv.json"), Designs.heading(Designs.PLAN).begun(sweep));
         String header = Table.csvLine(
                 sweep.columns().stream().map(Table.Column::heading).toList());
-        for (String foreign : List.of("a,b\n1,2\n", header + "9,US 5,silver-925,,,,\n")) {
+        for (String foreign : List.of("a,b\n1,2\nmy torn line", "no line end", header + "9,US 5,silver-925,,,,\n")) {
             Files.writeString(part, foreign);
             assertThatThrownBy(() -> catalogue(file).resume(1, NOBODY))
                     .hasMessageContaining("does not hold the rows that this plan makes");
             assertThat(part).hasContent(foreign);
         }
+    }
+
+    @Test
+    void an_older_catalogue_is_never_taken_for_the_new_one() throws Exception {
+        Plan other = new Plan(List.of(new Over("finger-size", "US 5..9")), List.of("weight(shank)"));
+        new Catalogue(Designs.sweep(other), Designs.heading(other), file).write(false, 1, NOBODY);
+        // As if stopped at once: what is known of the new one is written, and none of its rows.
+        Files.write(
+                folder.resolve("rings.csv.json"), Designs.heading(Designs.PLAN).begun(sweep));
+
+        assertThatThrownBy(() -> catalogue(file).resume(1, NOBODY)).hasMessageContaining("of something else");
+
+        whole();
+        catalogue(file).write(true, 1, NOBODY);
+        assertThat(file).hasSameBinaryContentAs(folder.resolve("whole.csv"));
+    }
+
+    @Test
+    void of_two_that_write_one_catalogue_the_later_one_is_refused() throws Exception {
+        byte[] whole = whole();
+        List<String> told = new ArrayList<>();
+        catalogue(file).write(false, 1, (rows, total) -> {
+            if (rows > 0 && told.isEmpty()) {
+                for (boolean replace : new boolean[] {true, false}) {
+                    assertThatThrownBy(() -> catalogue(file).write(replace, 1, NOBODY))
+                            .isInstanceOf(CatalogueFault.class)
+                            .satisfies(fault -> told.add(fault.getMessage()));
+                }
+            }
+        });
+
+        assertThat(told.get(0)).contains("is being written by another program");
+        assertThat(file).hasBinaryContent(whole);
+    }
+
+    @Test
+    void a_row_that_was_damaged_in_the_middle_is_found() throws Exception {
+        byte[] whole = whole();
+        Files.write(
+                folder.resolve("rings.csv.json"), Designs.heading(Designs.PLAN).begun(sweep));
+        byte[] damaged = Arrays.copyOf(whole, whole.length / 2);
+        Arrays.fill(damaged, 300, 340, (byte) 0);
+        Files.write(part, damaged);
+
+        assertThatThrownBy(() -> catalogue(file).resume(1, NOBODY)).hasMessageContaining("does not hold the rows");
+        assertThat(part).hasBinaryContent(damaged);
     }
 
     @Test

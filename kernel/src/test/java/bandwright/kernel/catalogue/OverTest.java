@@ -21,6 +21,7 @@ class OverTest {
                 "finger-size=US 3..13 step 1/4 | finger-size from US 3 to US 13 step 1/4",
                 "finger-size=US 3..US 13 | finger-size from US 3 to US 13",
                 "finger-size=UK J..UK T 1/2 | finger-size from UK J to UK T 1/2",
+                "finger-size=UK H..Q | finger-size from UK H to UK Q",
                 "count=3..8 | count from 3 to 8",
                 "alloy=red-gold-585, silver-925 | alloy over red-gold-585, silver-925",
                 "breadth=4 mm | breadth over 4 mm",

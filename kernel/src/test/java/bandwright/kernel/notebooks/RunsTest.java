@@ -61,13 +61,31 @@ class RunsTest {
         for (Map.Entry<String, String> each : said(run).entrySet()) {
             String drawing = each.getKey();
             Path expected = EXPECTED.resolve(Folder.name(file) + (drawing.isEmpty() ? ".out" : "." + drawing + ".svg"));
-            if (!Files.exists(expected) || "update".equals(System.getProperty("golden"))) {
+            boolean known = Files.exists(expected);
+            if (!known || "update".equals(System.getProperty("golden"))) {
                 Files.createDirectories(EXPECTED);
                 Files.writeString(expected, each.getValue());
             }
+            assertThat(known)
+                    .as("%s was missing and has been written; look at it and run again", expected)
+                    .isTrue();
             assertThat(each.getValue()).isEqualTo(Files.readString(expected));
         }
+        assertThat(drawings(Folder.name(file)))
+                .as("drawings that no run makes any more")
+                .isSubsetOf(said(run).keySet());
         return run;
+    }
+
+    /** The stored ones of a notebook, by the names that {@link #said} gives them. */
+    private static List<String> drawings(String name) throws IOException {
+        try (Stream<Path> files = Files.list(EXPECTED)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(file -> file.startsWith(name + ".") && file.endsWith(".svg"))
+                    .map(file -> file.substring(name.length() + 1, file.length() - ".svg".length()))
+                    .sorted()
+                    .toList();
+        }
     }
 
     /** All words under the empty name, and each drawing under that of its cell and how manieth it is there. */
@@ -105,9 +123,13 @@ class RunsTest {
                 .map(data -> Base64.getDecoder().decode(data.get(PNG)))
                 .findFirst()
                 .orElseThrow();
-        if (!Files.exists(stored) || "update".equals(System.getProperty("golden"))) {
+        boolean known = Files.exists(stored);
+        if (!known || "update".equals(System.getProperty("golden"))) {
             Files.write(stored, png);
         }
+        assertThat(known)
+                .as("%s was missing and has been written; look at it and run again", stored)
+                .isTrue();
         assertThat(pixels(png)).isEqualTo(pixels(Files.readAllBytes(stored)));
     }
 

@@ -2,6 +2,7 @@
 package bandwright.kernel.catalogue.spark;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -31,6 +32,9 @@ import bandwright.kernel.catalogue.Heading;
  */
 public final class SparkCatalogue {
     private static final String LAST = "catalogue.json";
+    /** Says of what, while it is under way. */
+    private static final String FIRST = "begun.json";
+
     /** Of a partition; a lost one is worked out again. */
     private static final long MOST_ROWS = 50_000;
     /** So that none of the cores waits long for the last. */
@@ -68,6 +72,7 @@ public final class SparkCatalogue {
             FileSystem files = FileSystem.get(URI.create(out.replace(" ", "%20")), context.hadoopConfiguration());
             clear(files, replace);
             List<Stretch> stretches = stretches(context.defaultParallelism());
+            write(files, FIRST, heading.begun(sweep));
             said.accept(sweep.rows() + " rows in " + stretches.size() + " partitions");
             JavaRDD<List<String>> rows = context.parallelize(stretches, stretches.size())
                     .flatMap(new RowsOfStretch(design))
@@ -79,6 +84,7 @@ public final class SparkCatalogue {
                     .parquet(out + "/parquet");
             write(files, "header.csv", header());
             write(files, LAST, heading.begun(sweep));
+            files.delete(new Path(out, FIRST), false);
         } catch (IOException failure) {
             throw new CatalogueFault(out + " cannot be written: " + failure.getMessage());
         } catch (CatalogueFault fault) {
@@ -128,8 +134,20 @@ public final class SparkCatalogue {
         } else if (!replace) {
             throw new CatalogueFault(out + " is there already; say --replace if the catalogue in it may go");
         }
-        for (String name : List.of("csv", "parquet", "header.csv", LAST)) {
+        if (!isOurs(files, new Path(folder, LAST)) && !isOurs(files, new Path(folder, FIRST))) {
+            throw new CatalogueFault(out + " holds something that is no catalogue; take another folder");
+        }
+        for (String name : List.of("csv", "parquet", "header.csv", LAST, FIRST)) {
             files.delete(new Path(folder, name), true);
+        }
+    }
+
+    private static boolean isOurs(FileSystem files, Path side) throws IOException {
+        if (!files.exists(side)) {
+            return false;
+        }
+        try (InputStream stream = files.open(side)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8).contains("\"text_sha256\"");
         }
     }
 

@@ -83,20 +83,21 @@ final class DeskJson {
                     .put("asks", design.asks(cell.id()))
                     .put("acts", design.acts(cell.id()))
                     .put("stale", design.isStale(cell.id()));
-            told(node.putArray("told"), design.told(cell.id()));
+            told(node.putArray("told"), design.told(cell.id()), cell.source());
         } else if (cell.kind() == CellKind.MARKDOWN) {
             node.put("html", Fragments.markdown(cell, place));
         }
         return node;
     }
 
-    private static void told(ArrayNode list, List<Diagnostic> diagnostics) {
+    /** Places are told where they lie in this very text: a page would look for them, and write, in no other. */
+    private static void told(ArrayNode list, List<Diagnostic> diagnostics, String source) {
         for (Diagnostic diagnostic : diagnostics) {
             ObjectNode node = list.addObject()
                     .put("severity", diagnostic.severity().name().toLowerCase(Locale.ROOT))
                     .put("message", diagnostic.message());
             Place place = diagnostic.place();
-            if (place != null) {
+            if (place != null && place.source().text().equals(source)) {
                 node.put("from", units(place.source().text(), place.span().start()));
                 node.put("to", units(place.source().text(), place.span().end()));
             }
@@ -110,7 +111,7 @@ final class DeskJson {
             if (suggestion != null) {
                 node.put("try", suggestion.text());
                 Place at = suggestion.place();
-                if (at != null) {
+                if (at != null && at.source().text().equals(source)) {
                     node.put("tryFrom", units(at.source().text(), at.span().start()));
                     node.put("tryTo", units(at.source().text(), at.span().end()));
                 }
@@ -142,7 +143,8 @@ final class DeskJson {
         for (Answer.Requirement requirement : report.requirements()) {
             requirements.addObject().put("passed", requirement.passed()).put("sentence", requirement.sentence());
         }
-        told(node.putArray("troubles"), report.troubles());
+        // Of the whole design: they lie in no one cell.
+        told(node.putArray("troubles"), report.troubles(), "");
     }
 
     private static void number(
@@ -189,7 +191,7 @@ final class DeskJson {
         node.put("overtaken", false)
                 .put("html", html.toString())
                 .put("stale", notebook.design().isStale(id));
-        told(node.putArray("told"), outcome.diagnostics());
+        told(node.putArray("told"), outcome.diagnostics(), notebook.source(id));
         return node;
     }
 

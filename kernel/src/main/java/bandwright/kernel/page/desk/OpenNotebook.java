@@ -112,6 +112,15 @@ final class OpenNotebook implements AutoCloseable {
         return List.copyOf(cells);
     }
 
+    /** What stands in a cell; empty text where there is none of that id. */
+    String source(String id) {
+        return cells.stream()
+                .filter(cell -> cell.id().equals(id))
+                .findFirst()
+                .map(NotebookCell::source)
+                .orElse("");
+    }
+
     /** The notebook as it stands, without results. */
     Notebook notebook() {
         return bare.withCells(cells);
