@@ -536,23 +536,4 @@ class DeskTest {
                         .asText())
                 .contains("a = 3 mm");
     }
-
-    @Test
-    void what_would_be_right_in_another_cell_is_not_offered_for_writing_in_this_one() throws IOException {
-        ask("new", "{'name':'it.ipynb','start':'nothing'}");
-        String first = ask("open", "{'name':'it.ipynb'}")
-                .path("cells")
-                .get(0)
-                .path("id")
-                .asText();
-        ask(
-                "change",
-                "{'name':'it.ipynb','changes':[{'do':'insert','after':'" + first
-                        + "','kind':'code','source':'# a comment\\nprofile p = flat(width: 4 mm, height: h)'}]}");
-        JsonNode told =
-                type("it.ipynb", first, "", "h = 2").path("cells").get(1).path("told");
-
-        assertThat(told).isNotEmpty();
-        told.forEach(one -> assertThat(one.has("tryFrom")).isFalse());
-    }
 }
