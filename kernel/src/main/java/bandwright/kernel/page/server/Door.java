@@ -1,7 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.kernel.page.server;
 
-import java.io.IOException;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
@@ -94,8 +93,8 @@ final class Door {
         return Optional.empty();
     }
 
-    /** Exchanges a ticket for the cookie; then the ticket is used up. Nothing if the path is none, or not the one that counts. */
-    boolean enters(HttpExchange exchange) throws IOException {
+    /** Exchanges a ticket for the cookie; then the ticket is used up. False if the path is none, or not the one that counts. What goes back is a 303 with the headers set here. */
+    boolean enters(HttpExchange exchange) {
         URI asked = exchange.getRequestURI();
         if (!asked.getRawPath().startsWith(ENTRY)
                 || !exchange.getRequestMethod().equals("GET")
@@ -112,7 +111,6 @@ final class Door {
                 .set("Set-Cookie", cookieName + "=" + cookie + "; HttpOnly; SameSite=Strict; Path=/");
         // Away with the ticket from the address bar; where to is fixed.
         exchange.getResponseHeaders().set("Location", "/");
-        exchange.sendResponseHeaders(303, -1);
         return true;
     }
 

@@ -96,7 +96,9 @@ public final class LocalServer implements AutoCloseable {
             String nonce = door.nonce();
             Door.guard(exchange.getResponseHeaders(), nonce);
             if (door.enters(exchange)) {
+                // Said first: whoever has entered can hand on the next link.
                 newLink.accept(link());
+                exchange.sendResponseHeaders(303, -1);
                 return;
             }
             String path = exchange.getRequestURI().getRawPath();
