@@ -126,7 +126,7 @@ class StructureTest {
                     // How long is left is told to a person and to no file.
                     .and(DescribedPredicate.describe(
                             "are not SweepProgress",
-                            type -> !type.getSimpleName().equals("SweepProgress"))))
+                            type -> !type.getFullName().equals("bandwright.kernel.app.SweepProgress"))))
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.time..")
                     .or(JavaClass.Predicates.assignableTo(java.util.Date.class))

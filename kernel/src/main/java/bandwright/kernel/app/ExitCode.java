@@ -9,7 +9,7 @@ final class ExitCode {
     static final int GOOD = 0;
     /** A cell had an error or waits in the end, there is no ring, or the program itself failed. */
     static final int ERROR = 1;
-    /** The command was used wrongly, or a file cannot be read or written; no file was changed. */
+    /** The command was used wrongly, or a file cannot be read or written; no file was changed, but for a sweep under way. */
     static final int USAGE = 2;
     /** All cells ran, but a requirement is not met. */
     static final int REQUIRE_FAILED = 3;

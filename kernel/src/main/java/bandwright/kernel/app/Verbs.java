@@ -32,7 +32,8 @@ import bandwright.kernel.session.ParentWatch;
         exitCodeList = {
             "0:all is well",
             "1:a cell had an error, something is missing in the end, or there is no ring",
-            "2:wrong use, or a file that cannot be read or written; no file was changed",
+            "2:wrong use, or a file that cannot be read or written; no file was changed,"
+                    + " but for the rows of a sweep that was under way",
             "3:all cells ran, but a requirement is not met"
         })
 final class Verbs {

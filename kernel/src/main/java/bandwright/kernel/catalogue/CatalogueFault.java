@@ -9,7 +9,7 @@ public final class CatalogueFault extends Exception {
         super(sentence);
     }
 
-    /** @param cause goes into the sentence where it says more than it */
+    /** @param cause what lies behind it, for whoever looks into the program */
     CatalogueFault(String sentence, Exception cause) {
         super(sentence, cause);
     }

@@ -215,11 +215,11 @@ class CatalogueTest {
     @Test
     void a_disk_too_small_is_told_before_any_work() throws IOException {
         try (FileSystem disk = disk(2_000)) {
-            Path small = disk.getPath("/work/rings.csv");
+            Path small = disk.getPath("/shop/rings.csv");
 
             assertThatThrownBy(() -> catalogue(small).write(false, 1, NOBODY))
                     .hasMessageContaining("the disk has room for");
-            assertThat(disk.getPath("/work/rings.csv.part")).doesNotExist();
+            assertThat(disk.getPath("/shop/rings.csv.part")).doesNotExist();
         }
     }
 
@@ -228,18 +228,18 @@ class CatalogueTest {
         byte[] whole = whole();
         Path rest = folder.resolve("rings.csv.part");
         try (FileSystem disk = disk(2 * whole.length)) {
-            Path place = disk.getPath("/work/rings.csv");
+            Path place = disk.getPath("/shop/rings.csv");
             // Somebody else fills the disk once the work has begun.
             Catalogue.Heard neighbour = (rows, total) -> {
                 if (rows > 0 && rows < total) {
-                    fill(disk.getPath("/work/neighbour"));
+                    fill(disk.getPath("/shop/neighbour"));
                 }
             };
             assertThatThrownBy(() -> catalogue(place).write(false, 1, neighbour))
                     .hasMessageContaining("cannot be written")
                     .hasMessageContaining("say --resume to go on");
-            Files.write(rest, Files.readAllBytes(disk.getPath("/work/rings.csv.part")));
-            Files.write(folder.resolve("rings.csv.json"), Files.readAllBytes(disk.getPath("/work/rings.csv.json")));
+            Files.write(rest, Files.readAllBytes(disk.getPath("/shop/rings.csv.part")));
+            Files.write(folder.resolve("rings.csv.json"), Files.readAllBytes(disk.getPath("/shop/rings.csv.json")));
         }
         assertThat(Files.size(rest)).isGreaterThan(100);
 
