@@ -2,6 +2,7 @@
 package bandwright.dsl;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -419,6 +420,28 @@ public final class Workbench {
     /** Takes away all that a cell made. */
     public Workbench without(String cellId) {
         return decided(definitions.without(cellId), refused.taken(cellId, Set.of()));
+    }
+
+    /** This design without what some cells made, and with no story: where those cells are run again, one by one, from the top. */
+    public Workbench startingOver(Collection<String> cellIds) {
+        return new Workbench(definitions.startingOver(cellIds), workshop, texts, List.of(), RefusedCells.NONE);
+    }
+
+    /** This design as the next step of another: the other's story goes on with what is not the same here. */
+    public Workbench asNextOf(Workbench before) {
+        Workbench next = before.decided(definitions, refused);
+        next.ring = ring;
+        next.faults = faults;
+        return next;
+    }
+
+    /** What is wrong, or waits, in a text that this design holds, as things stand now. */
+    public List<Diagnostic> standing(SourceText text) {
+        List<Diagnostic> here = faults().stream()
+                .filter(fault ->
+                        fault.place() != null && fault.place().source().equals(text))
+                .toList();
+        return Cascades.gathered(refused.explained(here));
     }
 
     /** The numbers of the design as it stands. */

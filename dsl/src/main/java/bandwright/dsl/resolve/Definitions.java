@@ -2,6 +2,7 @@
 package bandwright.dsl.resolve;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,6 +75,13 @@ public final class Definitions {
         Map<String, List<Entry>> left = new LinkedHashMap<>(cells);
         left.remove(cellId);
         return new Definitions(left, redefinitions, functionsWithout(cellId));
+    }
+
+    /** What other cells made, and nothing of how it came to be; functions of all cells stay. */
+    public Definitions startingOver(Collection<String> cellIds) {
+        Map<String, List<Entry>> left = new LinkedHashMap<>(cells);
+        left.keySet().removeAll(cellIds);
+        return new Definitions(left, List.of(), functions);
     }
 
     /** The same with the functions of a cell; those it gave before are taken away, and those of the same names of other cells. */

@@ -2,6 +2,7 @@
 package bandwright.kernel.page.desk;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,17 +28,32 @@ import bandwright.kernel.notebook.NotebookCell;
  * The design that a notebook's cells make, kept true at every change: what cells define is taken over at once, what they ask is answered when the page
  * asks for it. Cells in Java are programs: they run when a person says so, and not before.
  *
+ * <p>In which order things were typed never shows. Where no cell undoes what another has made, a cell is answered by the whole design. A cell above
+ * one that replaces or forgets something is answered by the cells down to itself, as in a run from the top: it tells of the ring before she changed
+ * her mind.
+ *
  * <p>For one thread at a time.
  */
 final class LiveDesign {
     private static final Pattern WRITES = Pattern.compile("^\\s*(?:export|sheet)\\b", Pattern.MULTILINE);
+    private static final Pattern FORGETS = Pattern.compile("^\\s*forget\\b", Pattern.MULTILINE);
 
     private final CellLanguages languages;
     private final Map<String, SourceText> texts = new LinkedHashMap<>();
+    /** What was last taken over of a cell: that stands while its text is being mended. */
+    private final Map<String, SourceText> sound = new HashMap<>();
+    /** What is said of cells apart from what {@linkplain Workbench#standing stands} in the design by itself. */
     private final Map<String, List<Diagnostic>> told = new LinkedHashMap<>();
+    /** Cells of which the design has taken nothing over, as their text stands. */
+    private final Set<String> refused = new HashSet<>();
     private final Map<String, String> shown = new LinkedHashMap<>();
+    private final Map<String, Optional<String>> prints = new HashMap<>();
+    private Map<String, Stage> stages = Map.of();
     private List<String> order = List.of();
     private Workbench workbench = Workbench.empty();
+
+    /** The design just before a cell and with it, in a run from the top. */
+    private record Stage(Workbench before, Workbench with) {}
 
     LiveDesign(CellLanguages languages) {
         this.languages = languages;
@@ -57,6 +73,7 @@ final class LiveDesign {
                 now.put(cell.id(), new SourceText("cell " + number, cell.source()));
             }
         }
+        boolean undone = undoes();
         for (String gone : new ArrayList<>(texts.keySet())) {
             if (!now.containsKey(gone)) {
                 forget(gone);
@@ -70,36 +87,139 @@ final class LiveDesign {
                 changed.add(id);
             }
         });
-        now.keySet().stream().filter(changed::contains).forEach(this::define);
         List<String> placed = List.copyOf(now.keySet());
-        boolean twice = told.values().stream()
-                .flatMap(List::stream)
-                .anyMatch(diagnostic -> diagnostic.code().equals("redefined"));
-        if (twice && !(changed.isEmpty() && placed.equals(order))) {
-            // A name is defined twice: the later one on the page counts, as in a run from the top, whichever was typed
-            // last.
-            placed.forEach(this::define);
-        }
+        boolean same = changed.isEmpty() && placed.equals(order);
         order = placed;
+        if (!same) {
+            if (!undone) {
+                placed.stream().filter(changed::contains).forEach(this::define);
+            }
+            if (undone || undoes()) {
+                runFromTheTop();
+            } else {
+                stages = Map.of();
+                tryRefusedAgain();
+            }
+        }
         return changed;
     }
 
     private void forget(String id) {
         texts.remove(id);
+        sound.remove(id);
         told.remove(id);
+        refused.remove(id);
         shown.remove(id);
-        workbench = workbench.without(id);
+        become(workbench.without(id));
         languages.forget(id);
     }
 
+    private void become(Workbench next) {
+        if (next != workbench) {
+            workbench = next;
+            prints.clear();
+        }
+    }
+
     private void define(String id) {
+        become(defined(workbench, id));
+    }
+
+    /** The design with a cell; what is to be said about that is kept. */
+    private Workbench defined(Workbench before, String id) {
         SourceText text = text(id);
         if (isJava(text)) {
-            return;
+            return before;
         }
-        Outcome outcome = languages.of(text).define(workbench, id, text);
-        workbench = outcome.workbench();
-        told.put(id, outcome.diagnostics());
+        Outcome outcome = languages.of(text).define(before, id, text);
+        if (outcome.hasErrors()) {
+            refused.add(id);
+        } else {
+            refused.remove(id);
+            sound.put(id, text);
+        }
+        tell(id, text, outcome);
+        return outcome.workbench();
+    }
+
+    private void tell(String id, SourceText text, Outcome outcome) {
+        List<Diagnostic> own = new ArrayList<>(outcome.diagnostics());
+        own.removeAll(outcome.workbench().standing(text));
+        told.put(id, own);
+    }
+
+    /** Whether what one cell makes is replaced or taken away by another. */
+    private boolean undoes() {
+        return texts.keySet().stream().anyMatch(this::undoes);
+    }
+
+    private boolean undoes(String id) {
+        return FORGETS.matcher(text(id).text()).find()
+                || told.getOrDefault(id, List.of()).stream()
+                        .anyMatch(diagnostic -> diagnostic.code().equals("redefined"));
+    }
+
+    private void runFromTheTop() {
+        List<String> ringCells = ringCells();
+        Workbench next = workbench.startingOver(ringCells);
+        Map<String, Stage> all = new LinkedHashMap<>();
+        for (String id : ringCells) {
+            Workbench before = next;
+            next = defined(before, id);
+            SourceText good = sound.get(id);
+            if (refused.contains(id) && good != null) {
+                // What it said before it was broken holds until it is mended.
+                next = defined(languages.of(good).define(before, id, good).workbench(), id);
+            }
+            all.put(id, new Stage(before, next));
+        }
+        List<String> above = new ArrayList<>(ringCells);
+        while (!above.isEmpty() && !undoes(above.get(above.size() - 1))) {
+            all.remove(above.remove(above.size() - 1));
+        }
+        stages = all;
+        become(next.asNextOf(workbench));
+    }
+
+    /** What was wrong with a cell may have been mended in another, or be right together with another that is refused for it. */
+    private void tryRefusedAgain() {
+        boolean taken = true;
+        while (taken) {
+            taken = false;
+            for (String id : order) {
+                if (refused.contains(id)) {
+                    define(id);
+                    taken |= !refused.contains(id);
+                }
+            }
+        }
+        if (refused.size() > 1 && isSoundFromTheTop()) {
+            runFromTheTop();
+        }
+    }
+
+    private boolean isSoundFromTheTop() {
+        List<String> ringCells = ringCells();
+        Workbench next = workbench.startingOver(ringCells);
+        for (String id : ringCells) {
+            SourceText text = text(id);
+            Outcome outcome = languages.of(text).define(next, id, text);
+            if (outcome.hasErrors()) {
+                return false;
+            }
+            next = outcome.workbench();
+        }
+        return true;
+    }
+
+    private List<String> ringCells() {
+        return order.stream().filter(id -> !isJava(text(id))).toList();
+    }
+
+    /** The design that a cell is answered by. */
+    private Workbench asked(String id) {
+        Stage stage = stages.get(id);
+        return stage == null ? workbench : stage.with();
     }
 
     /** The how manieth cell of code it is, from 1, as messages call it; 0 if it is none. */
@@ -121,7 +241,11 @@ final class LiveDesign {
 
     /** What is to be said of a cell's text. */
     List<Diagnostic> told(String id) {
-        return told.getOrDefault(id, List.of());
+        List<Diagnostic> all = new ArrayList<>(told.getOrDefault(id, List.of()));
+        asked(id).standing(text(id)).stream()
+                .filter(diagnostic -> !all.contains(diagnostic))
+                .forEach(all::add);
+        return all;
     }
 
     /** Whether what a cell has shown no longer holds, or nothing was shown of it yet. */
@@ -130,8 +254,13 @@ final class LiveDesign {
         if (isJava(text)) {
             return !shown.containsKey(id);
         }
-        Optional<String> print = workbench.fingerprintOf(text);
+        Optional<String> print = print(id);
         return print.isPresent() && !print.get().equals(shown.get(id));
+    }
+
+    /** Worked out once for each design: with many cells it is most of the work of a change. */
+    private Optional<String> print(String id) {
+        return prints.computeIfAbsent(id, cell -> asked(cell).fingerprintOf(text(cell)));
     }
 
     /** Whether a cell does more than show: a program, or one that writes files. Such a cell runs when a person says so. */
@@ -147,7 +276,7 @@ final class LiveDesign {
     /** Whether a cell asks anything. */
     boolean asks(String id) {
         SourceText text = text(id);
-        return isJava(text) || workbench.fingerprintOf(text).isPresent();
+        return isJava(text) || print(id).isPresent();
     }
 
     /**
@@ -164,7 +293,8 @@ final class LiveDesign {
 
     Question question(String id) {
         SourceText text = text(id);
-        return new Question(id, text, languages.of(text), workbench);
+        Stage stage = stages.get(id);
+        return new Question(id, text, languages.of(text), stage == null ? workbench : stage.before());
     }
 
     /**
@@ -173,16 +303,17 @@ final class LiveDesign {
      * @param whole whether it came to its end
      */
     boolean adopt(Question question, Outcome outcome, boolean whole) {
-        if (question.before() != workbench || !question.text().equals(text(question.id()))) {
+        String id = question.id();
+        SourceText text = question.text();
+        if (!question.equals(question(id))) {
             return false;
         }
-        workbench = outcome.workbench();
-        told.put(question.id(), outcome.diagnostics());
+        if (!stages.containsKey(id)) {
+            become(outcome.workbench());
+        }
+        tell(id, text, outcome);
         if (whole) {
-            boolean java = isJava(question.text());
-            shown.put(
-                    question.id(),
-                    java ? "" : workbench.fingerprintOf(question.text()).orElse(""));
+            shown.put(id, isJava(text) ? "" : print(id).orElse(""));
         }
         return true;
     }
