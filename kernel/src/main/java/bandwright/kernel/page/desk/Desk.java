@@ -68,7 +68,7 @@ public final class Desk implements AutoCloseable {
         folder(routes, "rename", this::rename);
         folder(routes, "stop", this::stop);
         folder(routes, "format", Desk::format);
-        notebook(routes, "open", (notebook, asked) -> DeskJson.whole(notebook));
+        notebook(routes, "open", this::look);
         notebook(routes, "change", this::change);
         notebook(routes, "back", (notebook, asked) -> go(notebook, asked, false));
         notebook(routes, "again", (notebook, asked) -> go(notebook, asked, true));
@@ -197,6 +197,15 @@ public final class Desk implements AutoCloseable {
         return JsonNodeFactory.instance
                 .objectNode()
                 .put("source", Formatter.format(asked.path("source").asText()));
+    }
+
+    /** The notebook as it stands, here and in its file. */
+    private ObjectNode look(OpenNotebook notebook, JsonNode asked) throws DeskFault {
+        boolean again = notebook.readAgain();
+        if (again) {
+            tell(notebook, asked);
+        }
+        return DeskJson.whole(notebook).put("readAgain", again);
     }
 
     /** Changes of one page, in their order; other pages hear of them. */

@@ -39,7 +39,7 @@ final class OpenNotebook implements AutoCloseable {
     private final NotebookFolder folder;
     private final CellLanguages languages = new CellLanguages(List.of(new JavaCells()));
     private final LiveDesign design = new LiveDesign(languages);
-    private final List<NotebookCell> cells;
+    private final CellList cells;
     private final Set<String> silent = new HashSet<>();
     private final Map<String, CellResult> results = new LinkedHashMap<>();
     private final Map<String, String> html = new HashMap<>();
@@ -48,40 +48,37 @@ final class OpenNotebook implements AutoCloseable {
     private final Work work = new Work(languages);
     private final boolean recovered;
     private final @Nullable String beside;
-    private Notebook kept;
-    private Notebook bare;
-    private String disk;
-    private NotebookFolder.@Nullable Other other;
-    private int fresh;
+    private final NotebookOnDisk file;
     private int count;
-    private boolean dirty;
+    private boolean typed;
+    private boolean answered;
 
     OpenNotebook(String name, NotebookFolder folder) throws DeskFault {
         this.name = name;
         this.folder = folder;
-        disk = folder.text(name);
-        Notebook saved = folder.read(name);
+        file = new NotebookOnDisk(name, folder);
+        Notebook saved = file.notebook();
         Notebook draft = folder.draft(name).orElse(null);
         PastJson.Kept before = folder.past(name);
-        boolean same = before == null || before.disk().equals(PastJson.mark(disk));
+        boolean same = before == null || before.disk().equals(PastJson.mark(file.text()));
         past = before != null && same ? before.past() : new Past();
         boolean other =
                 draft != null && !draft.json().equals(saved.withoutResults().json());
         if (draft != null && other && !same) {
             // Another program has written the file since: it stands, and what was typed here stands beside it.
-            beside =
-                    folder.keepOther(name, saved.withCells(draft.cells()), null).name();
+            beside = file.keepBeside(draft.cells());
             folder.forgetDraft(name);
             draft = null;
         } else {
             beside = null;
         }
-        dirty = draft != null;
+        typed = draft != null;
         recovered = other && same;
-        kept = draft == null ? saved : saved.withCells(draft.cells());
-        bare = kept.withoutResults();
-        cells = new ArrayList<>(kept.cells());
-        design.follow(cells);
+        if (draft != null) {
+            file.begin(draft.cells());
+        }
+        cells = new CellList(file.notebook().cells());
+        design.follow(cells.all());
     }
 
     Object lock() {
@@ -105,25 +102,21 @@ final class OpenNotebook implements AutoCloseable {
 
     /** Whether it is one text and no notebook. */
     boolean isOneText() {
-        return kept.isOneText();
+        return file.isOneText();
     }
 
     List<NotebookCell> cells() {
-        return List.copyOf(cells);
+        return cells.all();
     }
 
     /** What stands in a cell; empty text where there is none of that id. */
     String source(String id) {
-        return cells.stream()
-                .filter(cell -> cell.id().equals(id))
-                .findFirst()
-                .map(NotebookCell::source)
-                .orElse("");
+        return cells.find(id).map(NotebookCell::source).orElse("");
     }
 
     /** The notebook as it stands, without results. */
     Notebook notebook() {
-        return bare.withCells(cells);
+        return file.with(cells.all());
     }
 
     LiveDesign design() {
@@ -140,16 +133,7 @@ final class OpenNotebook implements AutoCloseable {
     }
 
     Past.Moment moment() {
-        return new Past.Moment(cells, silent);
-    }
-
-    private int place(String id) throws DeskFault {
-        for (int i = 0; i < cells.size(); i++) {
-            if (cells.get(i).id().equals(id)) {
-                return i;
-            }
-        }
-        throw new DeskFault("this cell is gone; another page has taken it away");
+        return new Past.Moment(cells.all(), silent);
     }
 
     /**
@@ -160,24 +144,20 @@ final class OpenNotebook implements AutoCloseable {
      */
     @Nullable
     String type(String id, Set<String> known, String source) throws DeskFault {
-        int at = place(id);
-        NotebookCell cell = cells.get(at);
+        NotebookCell cell = cells.get(id);
         if (cell.source().equals(source)) {
             return null;
         }
         if (!known.contains(cell.source()) && isOneText()) {
             // One text has no room for another: it gets a file of its own.
             NotebookCell theirs = new NotebookCell(id, cell.kind(), source, cell.tags(), cell.attachments());
-            other = folder.keepOther(name, kept.withCells(List.of(theirs)), null);
-            throw new DeskFault("another page has changed this text; yours is kept in " + other.name());
+            throw new DeskFault(
+                    "another page has changed this text; yours is kept in " + file.keepBeside(List.of(theirs)));
         }
         if (!known.contains(cell.source())) {
-            NotebookCell second =
-                    new NotebookCell(freshId(), CellKind.RAW, "# " + OTHER + "\n" + source, Set.of(), Map.of());
-            cells.add(at + 1, second);
-            return second.id();
+            return cells.insert(CellKind.RAW, "# " + OTHER + "\n" + source, id);
         }
-        cells.set(at, new NotebookCell(id, cell.kind(), source, cell.tags(), cell.attachments()));
+        cells.write(id, cell.kind(), source);
         return null;
     }
 
@@ -186,22 +166,17 @@ final class OpenNotebook implements AutoCloseable {
         if (isOneText()) {
             throw new DeskFault("a .ring file is one text; save it as a notebook to have several cells");
         }
-        NotebookCell cell = new NotebookCell(freshId(), kind, source, Set.of(), Map.of());
-        cells.add(after == null ? 0 : place(after) + 1, cell);
-        return cell.id();
+        return cells.insert(kind, source, after);
     }
 
+    /** What it has shown stays known: it may be taken back. */
     void remove(String id) throws DeskFault {
-        if (cells.size() == 1) {
-            throw new DeskFault("a notebook has at least one cell");
-        }
-        // What it has shown stays known: it may be taken back.
-        cells.remove(place(id));
+        cells.remove(id);
     }
 
     /** Clears away what all cells have shown. */
     void clear() {
-        cells.stream()
+        cells.all().stream()
                 .filter(cell -> cell.kind() == CellKind.CODE)
                 .map(NotebookCell::id)
                 .forEach(silent::add);
@@ -209,24 +184,11 @@ final class OpenNotebook implements AutoCloseable {
 
     /** @param by how many places, downwards if positive */
     void move(String id, int by) throws DeskFault {
-        int at = place(id);
-        int to = Math.max(0, Math.min(cells.size() - 1, at + by));
-        cells.add(to, cells.remove(at));
+        cells.move(id, by);
     }
 
     void turnInto(String id, CellKind kind) throws DeskFault {
-        int at = place(id);
-        NotebookCell cell = cells.get(at);
-        cells.set(at, new NotebookCell(id, kind, cell.source(), cell.tags(), cell.attachments()));
-    }
-
-    private String freshId() {
-        String id;
-        do {
-            fresh++;
-            id = "new-" + fresh;
-        } while (cells.stream().map(NotebookCell::id).anyMatch(id::equals) || results.containsKey(id));
-        return id;
+        cells.write(id, kind, cells.get(id).source());
     }
 
     /**
@@ -245,20 +207,19 @@ final class OpenNotebook implements AutoCloseable {
         Past.Moment there = (again ? past.doAgain(moment()) : past.takeBack(moment()))
                 .orElseThrow(
                         () -> new DeskFault(again ? "there is nothing to do again" : "there is nothing to take back"));
-        cells.clear();
-        cells.addAll(there.cells());
+        cells.become(there.cells());
         silent.clear();
         silent.addAll(there.silent());
         keep();
     }
 
     private void keep() throws DeskFault {
-        dirty = true;
+        typed = true;
         if (past.changed()) {
-            folder.keepPast(name, past, disk);
+            folder.keepPast(name, past, file.text());
         }
         folder.keep(name, notebook());
-        design.follow(cells);
+        design.follow(cells.all());
     }
 
     /**
@@ -271,7 +232,7 @@ final class OpenNotebook implements AutoCloseable {
         synchronized (work) {
             LiveDesign.Question question;
             synchronized (lock) {
-                place(id);
+                cells.get(id);
                 if (design.acts(id) && !person) {
                     throw new DeskFault("this cell writes files or is a program: it runs when you say so");
                 }
@@ -304,7 +265,7 @@ final class OpenNotebook implements AutoCloseable {
                 return Optional.empty();
             }
             count++;
-            dirty = true;
+            answered = true;
             List<Output> outputs = new ArrayList<>(shown.outputs());
             outputs.addAll(Displays.outputs(outcome.diagnostics(), outcome.answers()));
             results.put(question.id(), new CellResult(count, outputs));
@@ -364,9 +325,27 @@ final class OpenNotebook implements AutoCloseable {
         work.stop(false);
     }
 
-    /** As {@link #save}, if anything was changed here or run here. */
+    /**
+     * Takes over what another program has written into the file, if nothing was typed here since it was read. That is a step that can be taken back.
+     *
+     * @return whether it did
+     */
+    boolean readAgain() throws DeskFault {
+        if (typed || file.isAsLeft()) {
+            return false;
+        }
+        Past.Moment before = moment();
+        file.readAgain();
+        cells.become(file.notebook().cells());
+        past.did(before, moment(), null);
+        answered = false;
+        design.follow(cells.all());
+        return true;
+    }
+
+    /** As {@link #save}, if anything was changed here or run here; results alone are not worth a file beside another program's. */
     void putAway() throws DeskFault {
-        if (dirty) {
+        if (typed || (answered && file.isAsLeft())) {
             save();
         }
     }
@@ -383,18 +362,11 @@ final class OpenNotebook implements AutoCloseable {
                 holding.put(id, result);
             }
         });
-        Notebook now = kept.withCells(cells).withResults(holding).withoutResults(silent);
-        if (!folder.holds(name, disk)) {
-            other = folder.keepOther(name, now, other);
-            throw new DeskFault(name + " was changed by another program; what this page has is in " + other.name());
-        }
-        folder.save(name, now);
-        disk = folder.text(name);
-        kept = now;
-        bare = now.withoutResults();
+        file.save(cells.all(), holding, silent);
         past.pause();
-        folder.keepPast(name, past, disk);
-        dirty = false;
+        folder.keepPast(name, past, file.text());
+        typed = false;
+        answered = false;
     }
 
     @Override

@@ -213,7 +213,11 @@ class Cells extends Typing {
     /** As the desk has it now. */
     async look() {
         try {
-            this.show(await ask('open', { name: this.name }));
+            const state = await ask('open', { name: this.name });
+            if (state.readAgain) {
+                this.say(`Another program has written ${this.name}: this is what it holds now. Take back brings what was here before.`);
+            }
+            this.show(state);
         } catch (fault) {
             this.say(fault.message);
         }

@@ -148,6 +148,9 @@ async function look() {
     }
 }
 
+// Who comes back to this page may have changed the file elsewhere.
+window.addEventListener('focus', () => look());
+
 const news = new EventSource('/events');
 let heard_before = false;
 news.addEventListener('open', () => {

@@ -397,6 +397,38 @@ class DeskTest {
     }
 
     @Test
+    void what_another_program_writes_is_read_again_as_long_as_nothing_was_typed_here() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        String id = opened("it.ring");
+        double narrow = number(ask("answer", "{'name':'it.ring','id':'" + id + "','person':true}"), "part shank")
+                .asDouble();
+        Files.writeString(folder.resolve("it.ring"), RING.replace("= 4 mm", "= 5 mm"));
+        JsonNode read = ask("open", "{'name':'it.ring'}");
+        assertThat(read.path("readAgain").asBoolean()).isTrue();
+        assertThat(sources(read)).containsExactly(RING.replace("= 4 mm", "= 5 mm"));
+        assertThat(number(read, "part shank").asDouble()).isGreaterThan(1.2 * narrow);
+        assertThat(sources(back("it.ring"))).containsExactly(RING);
+
+        Files.writeString(folder.resolve("it.ring"), "# theirs\n");
+        JsonNode typed = ask("open", "{'name':'it.ring'}");
+        assertThat(typed.path("readAgain").asBoolean())
+                .as("what was taken back here is not theirs to lose")
+                .isFalse();
+        assertThat(sources(typed)).containsExactly(RING);
+    }
+
+    @Test
+    void results_alone_are_not_written_beside_what_another_program_wrote() throws IOException {
+        Files.writeString(folder.resolve("it.ring"), RING);
+        String id = opened("it.ring");
+        ask("answer", "{'name':'it.ring','id':'" + id + "','person':true}");
+        Files.writeString(folder.resolve("it.ring"), "# theirs\n");
+        desk.close();
+        assertThat(folder.resolve("it.ring")).hasContent("# theirs\n");
+        assertThat(folder.resolve("it-other-1.ring")).doesNotExist();
+    }
+
+    @Test
     void the_past_has_a_bound() throws IOException {
         ask("new", "{'name':'it.ipynb','start':'nothing'}");
         String id = opened("it.ipynb");
