@@ -312,6 +312,10 @@ final class LiveDesign {
             become(outcome.workbench());
         }
         tell(id, text, outcome);
+        if (isJava(text)) {
+            // Others may have waited for what it gives.
+            tryRefusedAgain();
+        }
         if (whole) {
             shown.put(id, isJava(text) ? "" : print(id).orElse(""));
         }

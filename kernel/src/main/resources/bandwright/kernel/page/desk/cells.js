@@ -176,7 +176,7 @@ class Cells extends Typing {
 
     mark_state(cell) {
         const bad = cell.bad ? 'has an error: what it said before still holds' : '';
-        const old = cell.asks && cell.stale && cell.out.childNodes.length ? 'shows what no longer holds' : '';
+        const old = !cell.asks || !cell.stale ? '' : cell.out.childNodes.length ? 'shows what no longer holds' : cell.acts ? 'runs when you say so' : '';
         cell.state.textContent = cell.slow ? 'at work …' : bad || (cell.silent && cell.asks ? 'cleared: run it to see it again' : old);
         cell.box.classList.toggle('is-bad', Boolean(cell.bad));
         cell.box.classList.toggle('is-stale', Boolean(cell.asks && cell.stale && !cell.silent));
