@@ -156,8 +156,13 @@ public sealed interface Answer {
             @Nullable Margin margin,
             @Nullable String because,
             @Nullable String trouble) {
+        /** How it came out, in a word or two. */
+        public String result() {
+            return trouble != null ? "not judged" : passed ? "passed" : "failed";
+        }
+
         public String sentence() {
-            StringBuilder sentence = new StringBuilder(passed ? "passed: " : "failed: ").append(text);
+            StringBuilder sentence = new StringBuilder(result()).append(": ").append(text);
             if (measured != null) {
                 sentence.append("; it is ").append(measured);
             }

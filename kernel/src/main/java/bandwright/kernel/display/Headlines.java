@@ -4,6 +4,7 @@ package bandwright.kernel.display;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -104,7 +105,7 @@ public final class Headlines {
         String trouble = requirement.trouble();
         return List.of(
                 requirement.text(),
-                requirement.passed() ? "passed" : "FAILED",
+                requirement.passed() ? "passed" : requirement.result().toUpperCase(Locale.ROOT),
                 margin == null ? "" : margin.text(),
                 trouble == null ? (because == null ? "" : because) : trouble);
     }
