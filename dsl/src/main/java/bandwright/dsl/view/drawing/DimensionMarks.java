@@ -53,31 +53,41 @@ final class DimensionMarks {
     }
 
     private DimensionRows.Span span(Section.Dimension dimension) {
+        Reach reach = reach(dimension);
+        return new DimensionRows.Span(reach.low(), reach.high());
+    }
+
+    /**
+     * How far a dimension's line goes.
+     *
+     * @param outside whether its arrows stand outside and point inwards, where between them is no room
+     * @param beside whether its text too is too long and stands behind the second arrow, as in ISO 129-1
+     */
+    private record Reach(double from, double to, double low, double high, boolean outside, boolean beside) {}
+
+    private Reach reach(Section.Dimension dimension) {
         double from = Math.min(along(dimension.from()), along(dimension.to()));
         double to = Math.max(along(dimension.from()), along(dimension.to()));
-        double half = Mark.Label.length(dimension.label(), size) / 2;
-        double middle = (from + to) / 2;
-        double arrows = isShort(to - from) ? 2 * arrow() : 0;
-        return new DimensionRows.Span(Math.min(from - arrows, middle - half), Math.max(to + arrows, middle + half));
+        double text = Mark.Label.length(dimension.label(), size);
+        boolean beside = text > to - from;
+        boolean outside = beside || to - from < 3 * arrow();
+        double arrows = outside ? 2 * arrow() : 0;
+        double behind = beside ? text + 0.4 * size - arrow() / 2 : 0;
+        return new Reach(from, to, from - arrows, to + arrows + behind, outside, beside);
     }
 
     private void draw(Section.Dimension dimension, double away) {
-        double from = Math.min(along(dimension.from()), along(dimension.to()));
-        double to = Math.max(along(dimension.from()), along(dimension.to()));
+        Reach reach = reach(dimension);
         extension(dimension.from(), away);
         extension(dimension.to(), away);
-        // Too short for arrows inside: they come from outside.
-        boolean outside = isShort(to - from);
-        double reach = outside ? 2 * arrow() : 0;
-        lines.add(line(at(from - reach, away), at(to + reach, away)));
-        arrowHead(from, away, outside ? -1 : 1);
-        arrowHead(to, away, outside ? 1 : -1);
-        double middle = (from + to) / 2;
+        lines.add(line(at(reach.low(), away), at(reach.high(), away)));
+        arrowHead(reach.from(), away, reach.outside() ? -1 : 1);
+        arrowHead(reach.to(), away, reach.outside() ? 1 : -1);
         Mark.Label label = new Mark.Label(
                 dimension.label(),
-                at(middle, away - 0.35 * size),
+                at(reach.beside() ? reach.high() : (reach.from() + reach.to()) / 2, away - 0.35 * size),
                 size,
-                StrokeText.Anchor.MIDDLE,
+                reach.beside() ? StrokeText.Anchor.END : StrokeText.Anchor.MIDDLE,
                 direction == Section.Direction.OUT,
                 INK);
         labels.add(label.backed(PAPER));
@@ -100,10 +110,6 @@ final class DimensionMarks {
 
     private Mark.Stroke line(Point from, Point to) {
         return new Mark.Stroke(List.of(from, to), INK, 0.13 * paper, Mark.Dash.NONE);
-    }
-
-    private boolean isShort(double length) {
-        return length < 3 * arrow();
     }
 
     private double arrow() {

@@ -2,6 +2,7 @@
 package bandwright.dsl.view.ring;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 
@@ -33,6 +34,9 @@ import bandwright.dsl.view.render.StoneModel;
 public final class RingSection {
     /** What lies no further from the cut than this is pointed at in it, mm. */
     private static final double NEAR_MM = 0.5;
+
+    /** Pins no further behind the cut than so many stones are seen there. */
+    private static final double SEEN_STONES = 2;
 
     /** Heights that differ by less are one, mm. */
     private static final double SAME_MM = 0.005;
@@ -94,7 +98,11 @@ public final class RingSection {
         for (int i = 0; i < dimensions.size(); i++) {
             description.append(i == 0 ? "" : ", ").append(dimensions.get(i).label());
         }
-        return new Section("Section at " + angle, description.toString(), inner, drawn, stones(), pins(), dimensions);
+        List<Section.Silhouette> stones = stones();
+        List<String> notes = notes();
+        notes.forEach(note -> description.append("; ").append(note));
+        return new Section(
+                "Section at " + angle, description.toString(), inner, drawn, stones, pins(), dimensions, notes);
     }
 
     /** A part that no seat or pin touches keeps its arcs; another is sliced. */
@@ -132,24 +140,21 @@ public final class RingSection {
         return ahead && Math.abs(off) * place.line().girdleRadius() < row.aroundMm() / 2;
     }
 
-    /** The pins of the nearest gap of each line, seen behind the cut. */
+    /** The pins of the nearest gap of each line, seen behind the cut; none where the row has ended. */
     private List<Section.Silhouette> pins() {
         List<Section.Silhouette> pins = new ArrayList<>();
-        for (Prongs prongs : ring.design().prongs()) {
-            if (!parts.contains(prongs.part())) {
-                continue;
-            }
+        for (Prongs prongs : prongs()) {
             StoneLayout layout = ring.layout(prongs.row());
-            if (!layout.even() && layout.gaps().isEmpty()) {
-                continue;
-            }
             double radius = prongs.diameterMm() / 2;
             for (int i = 0; i < layout.lines().size(); i++) {
                 int gap = nearestGap(layout, i);
+                StoneLayout.Line line = layout.gaps().get(gap).line();
+                double away = away(layout.gaps().get(gap));
+                if (away < SAME_MM || away > SEEN_STONES * row(prongs).aroundMm()) {
+                    // Cut through their middles they are seen in the part, and nothing of them behind it.
+                    continue;
+                }
                 double across = ring.pinAcross(prongs, gap);
-                StoneLayout.Line line = layout.even()
-                        ? layout.lines().get(i)
-                        : layout.gaps().get(gap).line();
                 double girdle = line.girdleRadius() - inner;
                 for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
                     double middle = line.across() + off;
@@ -170,20 +175,79 @@ public final class RingSection {
         return pins;
     }
 
-    /** The gap of a line that is nearest to the cut, as its number in the layout; 0 where all are alike. */
+    /** Those that stand somewhere. */
+    private List<Prongs> prongs() {
+        return ring.design().prongs().stream()
+                .filter(prongs -> parts.contains(prongs.part()))
+                .filter(prongs -> !ring.layout(prongs.row()).gaps().isEmpty())
+                .toList();
+    }
+
+    private StoneRow row(Prongs prongs) {
+        return ring.design().stoneRows().stream()
+                .filter(row -> row.name().equals(prongs.row()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The gap of a line that is nearest to the cut, as its number in the layout. */
     private int nearestGap(StoneLayout layout, int line) {
         int perLine = layout.gaps().size() / layout.lines().size();
         int nearest = line * perLine;
-        for (int i = line * perLine; !layout.even() && i < (line + 1) * perLine; i++) {
-            if (cosine(layout, i) > cosine(layout, nearest)) {
+        for (int i = line * perLine; i < (line + 1) * perLine; i++) {
+            if (cosine(layout.gaps().get(i).angle()) > cosine(layout.gaps().get(nearest).angle())) {
                 nearest = i;
             }
         }
-        return layout.even() ? 0 : nearest;
+        return nearest;
     }
 
-    private double cosine(StoneLayout layout, int gap) {
-        return StrictMath.cos(layout.gaps().get(gap).angle() - radians);
+    private double cosine(double angle) {
+        return StrictMath.cos(angle - radians);
+    }
+
+    /** How far from the cut something is on its way round, mm; more than any ring beyond a quarter of a turn. */
+    private double away(StoneLayout.Place place) {
+        return cosine(place.angle()) > 0
+                ? Math.abs(StrictMath.sin(place.angle() - radians))
+                        * place.line().girdleRadius()
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** What could be missed in the drawing: stones that the cut passes by, pins that it goes through or that stand behind it. */
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (StoneRow row : rows()) {
+            StoneLayout layout = ring.layout(row.name());
+            if (layout.places().stream().noneMatch(place -> isMet(row, place))) {
+                layout.places().stream()
+                        .max(Comparator.comparingDouble((StoneLayout.Place place) -> cosine(place.angle())))
+                        .ifPresent(place -> notes.add("the cut meets no stone of " + row.name() + "; the nearest is at "
+                                + degrees(place.angle())));
+            }
+        }
+        for (Prongs prongs : prongs()) {
+            StoneLayout layout = ring.layout(prongs.row());
+            for (int i = 0; i < layout.lines().size(); i++) {
+                StoneLayout.Place gap = layout.gaps().get(nearestGap(layout, i));
+                double away = away(gap);
+                String note = away < prongs.diameterMm() / 2
+                        ? prongs.name() + " are cut through with " + prongs.part()
+                        : away <= SEEN_STONES * row(prongs).aroundMm()
+                                ? prongs.name() + " stand behind the cut, at " + degrees(gap.angle())
+                                : "";
+                if (!note.isEmpty() && !notes.contains(note)) {
+                    notes.add(note);
+                }
+            }
+        }
+        return notes;
+    }
+
+    private static String degrees(double radians) {
+        double degrees = radians * (180 / StrictMath.PI);
+        double turned = degrees - 360 * Math.floor(degrees / 360);
+        return QuantityFormat.format(Quantity.degrees(Math.round(turned * 10) / 10.0 % 360));
     }
 
     private List<Section.Dimension> dimensions() {
