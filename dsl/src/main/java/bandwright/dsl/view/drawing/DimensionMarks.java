@@ -19,6 +19,9 @@ final class DimensionMarks {
     private static final int HELP = 0x8c8c8c;
     private static final int PAPER = 0xffffff;
 
+    /** A text that stands over its line by no more than this share reads well where it is. */
+    private static final double LONGER = 1.25;
+
     private final Section.Direction direction;
     private final double paper;
     private final double size;
@@ -69,7 +72,7 @@ final class DimensionMarks {
         double from = Math.min(along(dimension.from()), along(dimension.to()));
         double to = Math.max(along(dimension.from()), along(dimension.to()));
         double text = Mark.Label.length(dimension.label(), size);
-        boolean beside = text > to - from;
+        boolean beside = text > LONGER * (to - from);
         boolean outside = beside || to - from < 3 * arrow();
         double arrows = outside ? 2 * arrow() : 0;
         double behind = beside ? text + 0.4 * size - arrow() / 2 : 0;

@@ -222,6 +222,8 @@ public final class RingSection {
             if (layout.places().stream().noneMatch(place -> isMet(row, place))) {
                 layout.places().stream()
                         .max(Comparator.comparingDouble((StoneLayout.Place place) -> cosine(place.angle())))
+                        // Further off nobody looks for stones.
+                        .filter(place -> cosine(place.angle()) > 0)
                         .ifPresent(place -> notes.add("the cut meets no stone of " + row.name() + "; the nearest is at "
                                 + degrees(place.angle())));
             }
