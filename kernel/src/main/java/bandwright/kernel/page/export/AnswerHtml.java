@@ -42,7 +42,7 @@ final class AnswerHtml {
             return TableHtml.of(varied.shown());
         }
         if (answer instanceof Answer.Required required) {
-            String state = required.requirement().passed() ? "passed" : "failed";
+            String state = required.requirement().result().replace(' ', '-');
             return "<p class=\"" + state + "\">" + Html.escape(answer.plainText()) + "</p>\n";
         }
         return "<pre class=\"said\">" + Html.escape(answer.plainText().stripTrailing()) + "</pre>\n";

@@ -74,7 +74,7 @@ class Bench {
             this.last = new Map(state.numbers.filter((one) => one.value !== undefined).map((one) => [one.key, one.value]));
         }
         const head = made('thead', {}, made('tr', {}, ...['what', 'now', 'changed by'].map((words) => made('th', { scope: 'col' }, words))));
-        const required = state.requirements.map((one) => made('p', { className: one.passed ? 'passed' : 'failed' }, one.sentence));
+        const required = state.requirements.map((one) => made('p', { className: one.result }, one.sentence));
         this.numbers.replaceChildren(
             known.size ? made('table', {}, head, made('tbody', {}, ...table)) : made('p', {}, 'No ring yet: a band needs a finger, a profile and a metal.'), ...required);
     }
