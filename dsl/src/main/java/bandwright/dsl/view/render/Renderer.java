@@ -1,7 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.render;
 
-import java.util.stream.IntStream;
+import java.util.BitSet;
 
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.image.Pixels;
@@ -15,19 +15,32 @@ import bandwright.dsl.view.image.Srgb;
  * show.
  */
 public final class Renderer {
-    /** Rows and columns of the fine pattern in a pixel. */
-    private static final int FINE = 4;
-
     /** Squared difference of colour, each channel 0 to 1 as the eye counts it, from which a pixel is looked at finely. */
     private static final double ROUGH = 0.003;
 
     private static final int FIRST = 4;
 
-    /** Four that cover the pixel evenly, then the rest. */
-    private static final int[] ORDER = {1, 7, 8, 14, 0, 2, 3, 4, 5, 6, 9, 10, 11, 12, 13, 15};
-
     /** Between the lightest and the darkest of the first rays, all channels of 0 to 1 together. */
     private static final double AGREED = 0.16;
+
+    /** By which share the mean may have changed from four points to eight to stay with it. */
+    private static final double STEADY = 0.03;
+
+    /** Rows of pixels that are worked on together. */
+    private static final int ROWS = 16;
+
+    /** Each turn's place in the pixel. */
+    private static final double[] RIGHT = new double[Points.SIXTEEN.count()];
+
+    private static final double[] DOWN = new double[RIGHT.length];
+
+    static {
+        for (int turn = 0; turn < RIGHT.length; turn++) {
+            int line = Points.SIXTEEN.line(turn);
+            RIGHT[turn] = Points.SIXTEEN.right()[line];
+            DOWN[turn] = Points.SIXTEEN.down(line);
+        }
+    }
 
     private final PreparedScene scene;
 
@@ -59,44 +72,62 @@ public final class Renderer {
     }
 
     private Pixels pixels(Viewpoint viewpoint, int width, int height) {
+        Visible visible = new Visible(viewpoint, scene.soup(), width, height);
         FirstLook first = new FirstLook(width, height);
-        IntStream.range(0, height).parallel().forEach(y -> {
+        BitSet all = new BitSet(width * height);
+        all.set(0, width * height);
+        Parts.each(height, ROWS, (from, to) -> {
+            Visible.Seen seen = visible.look(from, to, Points.MIDDLE, all);
             Sampler sampler = new Sampler(scene, viewpoint, height);
-            for (int x = 0; x < width; x++) {
-                sampler.look(x + 0.5, y + 0.5);
-                first.put(x, y, sampler);
+            for (int y = from; y < to; y++) {
+                for (int x = 0; x < width; x++) {
+                    sampler.look(x + 0.5, y + 0.5, seen.at(x, y, 0), null);
+                    first.put(x, y, sampler);
+                }
             }
         });
         Pixels pixels = new Pixels(width, height, 0);
-        IntStream.range(0, height).parallel().forEach(y -> {
+        Parts.each(height, ROWS, (from, to) -> {
+            BitSet rough = first.rough(from, to, ROUGH);
+            Visible.Seen seen = visible.look(from, to, Points.SIXTEEN, rough);
             Sampler sampler = new Sampler(scene, viewpoint, height);
-            for (int x = 0; x < width; x++) {
-                pixels.set(x, y, first.isRough(x, y, ROUGH) ? fine(sampler, x, y) : first.colour(x, y));
+            for (int y = from; y < to; y++) {
+                for (int x = 0; x < width; x++) {
+                    boolean fine = rough.get(y * width + x);
+                    pixels.set(x, y, fine ? fine(sampler, seen, first, x, y) : first.colour(x, y));
+                }
             }
         });
         return pixels;
     }
 
-    /** Four rays, and if they do not agree, twelve more. */
-    private static int fine(Sampler sampler, int x, int y) {
+    /** Four points, and if they do not agree, more until the mean is steady or there are sixteen. */
+    private static int fine(Sampler sampler, Visible.Seen seen, FirstLook first, int x, int y) {
         double red = 0;
         double green = 0;
         double blue = 0;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
+        double before = 0;
         int count = 0;
-        while (count < FIRST || (count < FINE * FINE && most - least > AGREED)) {
-            // A square pattern turned so that no two of its points share a row or column.
-            int point = ORDER[count++];
-            int row = point / FINE;
-            int column = point % FINE;
-            sampler.look(x + (column + (row + 0.5) / FINE) / FINE, y + (row + (FINE - 1 - column + 0.5) / FINE) / FINE);
+        while (count < Points.SIXTEEN.count()) {
+            sampler.look(x + RIGHT[count], y + DOWN[count], seen.at(x, y, count), first);
+            count++;
             red += sampler.red;
             green += sampler.green;
             blue += sampler.blue;
             double light = sampler.red + sampler.green + sampler.blue;
             least = Math.min(least, light);
             most = Math.max(most, light);
+            double mean = (red + green + blue) / count;
+            if (count == FIRST) {
+                before = mean;
+                if (most - least <= AGREED) {
+                    break;
+                }
+            } else if (count == 2 * FIRST && Math.abs(mean - before) < STEADY * mean) {
+                break;
+            }
         }
         return Srgb.code(red / count, green / count, blue / count);
     }
