@@ -84,6 +84,19 @@ final class FirstLook {
         return found;
     }
 
+    /** Whether the pixels with even numbers round a pixel all show a body and all mirror nothing but the room. */
+    boolean isOpenBetween(int x, int y, int body) {
+        for (int ny = y & ~1; ny <= y + 1; ny += 2) {
+            for (int nx = x & ~1; nx <= x + 1; nx += 2) {
+                int at = Math.min(ny, (height - 1) & ~1) * width + Math.min(nx, (width - 1) & ~1);
+                if (bodies[at] != body || !open[at]) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     private boolean differ(int one, int other, double limit) {
         if (bodies[one] != bodies[other]) {
             return true;

@@ -40,13 +40,4 @@ record Points(double[] right, int[] turn) {
     double down(int line) {
         return (line + 0.5) / right.length;
     }
-
-    /** The line whose point's turn it is. */
-    int line(int turnNow) {
-        int line = 0;
-        while (turn[line] != turnNow) {
-            line++;
-        }
-        return line;
-    }
 }

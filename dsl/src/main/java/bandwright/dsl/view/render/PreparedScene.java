@@ -11,7 +11,7 @@ import bandwright.dsl.material.LinearColour;
 /** A scene with all that every picture of it needs. */
 final class PreparedScene {
     /** How many times more than once light has been thrown back by the most colourful metal there could be. */
-    private static final double DEPTH = 0.8;
+    private static final double DEPTH = 1.2;
 
     private final TriangleSoup soup;
     private final TriangleTree tree;
@@ -73,7 +73,8 @@ final class PreparedScene {
     private static LinearColour deepened(LinearColour colour) {
         double most = Math.max(1e-9, Math.max(colour.red(), Math.max(colour.green(), colour.blue())));
         double least = Math.min(colour.red(), Math.min(colour.green(), colour.blue()));
-        double more = DEPTH * (1 - least / most);
+        double colourful = 1 - least / most;
+        double more = DEPTH * colourful * colourful;
         return new LinearColour(
                 colour.red() * StrictMath.pow(colour.red() / most, more),
                 colour.green() * StrictMath.pow(colour.green() / most, more),

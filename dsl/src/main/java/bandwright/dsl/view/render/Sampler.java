@@ -1,8 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.render;
 
-import org.jspecify.annotations.Nullable;
-
 import bandwright.dsl.material.LinearColour;
 
 /** Finds the colour seen along one ray after another; each thread has its own. */
@@ -11,9 +9,9 @@ final class Sampler {
     static final int GROUND = -1;
 
     /** The camera's white is set on white metal, which is a little warm: so platinum looks white and white gold nearly so. */
-    private static final double BALANCE_RED = 0.95;
+    private static final double BALANCE_RED = 0.965;
 
-    private static final double BALANCE_BLUE = 1.11;
+    private static final double BALANCE_BLUE = 1.09;
 
     /** How far outside of its triangle the eye's ray may go by, as a share of the triangle: rounding, at the rim of a sliver. */
     private static final double LOOSE = 1;
@@ -56,13 +54,20 @@ final class Sampler {
         return normal[coordinate];
     }
 
+    /** Where what a body mirrors need not be asked of the tree. */
+    interface Open {
+        Open NOWHERE = (x, y, body) -> false;
+
+        boolean at(int x, int y, int body);
+    }
+
     /**
      * Looks through a place of the picture, in pixels from the top left.
      *
      * @param triangle what is seen there, or {@link Ray#NOTHING}
-     * @param first what was seen round there before, from which is known where metal surely mirrors the room alone; or nothing
+     * @param known where metal is taken to mirror the room alone
      */
-    void look(double pixelX, double pixelY, int triangle, @Nullable FirstLook first) {
+    void look(double pixelX, double pixelY, int triangle, Open known) {
         viewpoint.aim(ray, pixelX, pixelY);
         if (triangle != Ray.NOTHING) {
             ray.meet(scene.soup().corners, triangle, LOOSE);
@@ -79,7 +84,7 @@ final class Sampler {
             double[] light = stones.shade(scene.stone(body), cut, ray, normal[0], normal[1], normal[2]);
             show(light[0], light[1], light[2]);
         } else if (finish instanceof Finish.Metal metal) {
-            open = first != null && first.isOpen((int) pixelX, (int) pixelY, body);
+            open = known.at((int) pixelX, (int) pixelY, body);
             metal(metal);
         }
     }

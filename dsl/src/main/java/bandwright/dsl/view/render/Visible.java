@@ -61,27 +61,35 @@ final class Visible {
      * @param asked the pixels to be looked at, in rows from the top left
      */
     Seen look(int firstRow, int endRow, Points points, BitSet asked) {
-        int count = points.count();
-        int[] seen = new int[count * width * (endRow - firstRow)];
-        float[] nearest = new float[seen.length];
-        Arrays.fill(seen, Ray.NOTHING);
-        Arrays.fill(nearest, Float.NEGATIVE_INFINITY);
-        Laying laying = new Laying(firstRow * count, endRow * count, points, asked, seen, nearest);
+        int[] rooms = new int[width * (endRow - firstRow)];
+        int count = 0;
+        for (int pixel = 0; pixel < rooms.length; pixel++) {
+            rooms[pixel] = asked.get(firstRow * width + pixel) ? count++ : Laying.NONE;
+        }
+        int each = points.count();
+        Laying laying = new Laying(firstRow, endRow, points, rooms, count * each);
         for (int t = 0; t < rows.length; t++) {
             if (rows[t] >> 16 < endRow && (rows[t] & 0xffff) >= firstRow) {
                 laying.lay(t);
             }
         }
-        return (x, y, turn) -> seen[((y - firstRow) * width + x) * count + turn];
+        return (x, y, turn) -> laying.seen[rooms[(y - firstRow) * width + x] * each + turn];
     }
 
     /** Lays triangles on some rows of pixels; lines are counted from the top of the picture, several a row. */
     private final class Laying {
-        private final int firstLine;
-        private final int endLine;
+        static final int NONE = -1;
+
+        private final int firstRow;
+        private final int endRow;
         private final Points points;
-        private final BitSet asked;
+
+        /** Of each pixel, which of those that are asked for it is, or {@link #NONE}. */
+        private final int[] rooms;
+
+        /** As many of each pixel that is asked for as there are points. */
         private final int[] seen;
+
         private final float[] nearest;
 
         /** Of a triangle's three edges: right a line down, the place at its first corner's height, and down or up the picture. */
@@ -90,17 +98,27 @@ final class Visible {
         private final double[] starts = new double[3];
         private final double[] sides = new double[3];
 
-        Laying(int firstLine, int endLine, Points points, BitSet asked, int[] seen, float[] nearest) {
-            this.firstLine = firstLine;
-            this.endLine = endLine;
+        Laying(int firstRow, int endRow, Points points, int[] rooms, int size) {
+            this.firstRow = firstRow;
+            this.endRow = endRow;
             this.points = points;
-            this.asked = asked;
-            this.seen = seen;
-            this.nearest = nearest;
+            this.rooms = rooms;
+            seen = new int[size];
+            nearest = new float[size];
+            Arrays.fill(seen, Ray.NOTHING);
+            Arrays.fill(nearest, Float.NEGATIVE_INFINITY);
         }
 
         void lay(int triangle) {
             int a = 9 * triangle;
+            int count = points.count();
+            double top = least(corners[a + 1], corners[a + 4], corners[a + 7]);
+            double bottom = most(corners[a + 1], corners[a + 4], corners[a + 7]);
+            int first = (int) Math.max(firstRow * count, Math.ceil(top * count - 0.5));
+            int last = (int) Math.min(endRow * count - 1, Math.floor(bottom * count - 0.5));
+            if (first > last || !isAsked(a, first / count - firstRow, last / count - firstRow)) {
+                return;
+            }
             double ax = corners[a];
             double ay = corners[a + 1];
             double bx = corners[a + 3] - ax;
@@ -112,14 +130,9 @@ final class Visible {
             double nearC = (corners[a + 8] - corners[a + 2]) * share;
             double nearRight = by * nearC - cy * nearB;
             double nearDown = cx * nearB - bx * nearC;
-            int count = points.count();
             edge(0, 0, 0, bx, by);
             edge(1, bx, by, cx, cy);
             edge(2, cx, cy, 0, 0);
-            double top = least(corners[a + 1], corners[a + 4], corners[a + 7]);
-            double bottom = most(corners[a + 1], corners[a + 4], corners[a + 7]);
-            int first = (int) Math.max(firstLine, Math.ceil(top * count - 0.5));
-            int last = (int) Math.min(endLine - 1, Math.floor(bottom * count - 0.5));
             for (int line = first; line <= last; line++) {
                 int y = line / count;
                 int inRow = line - y * count;
@@ -129,15 +142,35 @@ final class Visible {
                 double right = right(py) + SEAM - off;
                 int begin = left <= 0 ? 0 : (int) Math.ceil(left);
                 int end = right >= width - 1 ? width - 1 : right < 0 ? -1 : (int) right;
-                int at = (y * width - firstLine / count * width + begin) * count + points.turn()[inRow];
-                for (int x = begin; x <= end; x++, at += count) {
+                int turn = points.turn()[inRow];
+                int row = (y - firstRow) * width;
+                for (int x = begin; x <= end; x++) {
+                    int room = rooms[row + x];
+                    if (room == NONE) {
+                        continue;
+                    }
+                    int at = room * count + turn;
                     float nearness = (float) (corners[a + 2] + (x + off) * nearRight + py * nearDown);
-                    if (nearness > nearest[at] && asked.get(y * width + x)) {
+                    if (nearness > nearest[at]) {
                         nearest[at] = nearness;
                         seen[at] = triangle;
                     }
                 }
             }
+        }
+
+        /** Whether one is asked for of the pixels round a triangle. */
+        private boolean isAsked(int a, int from, int to) {
+            int left = (int) Math.max(0, least(corners[a], corners[a + 3], corners[a + 6]));
+            int right = (int) Math.min(width - 1, most(corners[a], corners[a + 3], corners[a + 6]));
+            for (int row = from; row <= to; row++) {
+                for (int at = row * width + left; at <= row * width + right; at++) {
+                    if (rooms[at] != NONE) {
+                        return true;
+                    }
+                }
+            }
+            return false;
         }
 
         /** Takes up an edge; what is inside lies to its right if it goes down the picture, and to its left if it goes up. */

@@ -126,7 +126,7 @@ class RendererTest {
             Sampler sampler = new Sampler(scene, viewpoint, 150);
             for (int y = 0; y < 150; y++) {
                 for (int x = 0; x < 200; x++) {
-                    sampler.look(x + 0.5, y + 0.5, seen.at(x, y, 0), null);
+                    sampler.look(x + 0.5, y + 0.5, seen.at(x, y, 0), Sampler.Open.NOWHERE);
                     assertThat(sampler.red).isBetween(0.0, 1.0);
                     assertThat(sampler.green).isBetween(0.0, 1.0);
                     assertThat(sampler.blue).isBetween(0.0, 1.0);
@@ -147,8 +147,8 @@ class RendererTest {
             for (int pixel = 0; pixel < 120 * 90; pixel++) {
                 int x = pixel % 120;
                 int y = pixel / 120;
-                int turn = pixel % 16;
-                int line = Points.SIXTEEN.line(turn);
+                int line = pixel % 16;
+                int turn = Points.SIXTEEN.turn()[line];
                 viewpoint.aim(ray, x + Points.SIXTEEN.right()[line], y + Points.SIXTEEN.down(line));
                 scene.tree().cast(ray);
                 differ += body(scene, ray.triangle) == body(scene, seen.at(x, y, turn)) ? 0 : 1;
