@@ -19,6 +19,7 @@ import bandwright.dsl.material.LinearColour;
  * @param parts in the order they are painted
  * @param stones side views of stones, painted over the parts
  * @param pins side views of pins that stand behind the cut, painted under the parts; a pin that is cut is a part
+ * @param notes what the drawing alone would not tell, a line each
  */
 public record Section(
         String title,
@@ -27,12 +28,14 @@ public record Section(
         List<Part> parts,
         List<Silhouette> stones,
         List<Silhouette> pins,
-        List<Dimension> dimensions) {
+        List<Dimension> dimensions,
+        List<String> notes) {
     public Section {
         parts = List.copyOf(parts);
         stones = List.copyOf(stones);
         pins = List.copyOf(pins);
         dimensions = List.copyOf(dimensions);
+        notes = List.copyOf(notes);
     }
 
     /**

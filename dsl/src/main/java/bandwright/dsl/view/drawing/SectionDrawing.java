@@ -131,7 +131,7 @@ public final class SectionDrawing {
         marks.add(label);
     }
 
-    /** One line for each part, then for stones and pins by their names, then the scale; tells the last line's height. */
+    /** One line for each part, then for stones and pins by their names, the notes, the scale; tells the last line's height. */
     private double legend(double left, double top) {
         double y = top;
         double text = left + 3.1 * size;
@@ -144,6 +144,10 @@ public final class SectionDrawing {
         }
         y = silhouettes(section.stones(), STONE, STONE_EDGE, left, y);
         y = silhouettes(section.pins(), PIN, INK, left, y);
+        for (String note : section.notes()) {
+            text(note, new Point(left, y), size, StrokeText.Anchor.START);
+            y -= 1.7 * size;
+        }
         text("scale " + SvgWriter.number(scale) + " : 1", new Point(left, y), size, StrokeText.Anchor.START);
         return y;
     }

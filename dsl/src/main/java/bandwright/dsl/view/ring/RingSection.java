@@ -2,6 +2,7 @@
 package bandwright.dsl.view.ring;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 
@@ -18,7 +19,9 @@ import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.geometry.plane.RegionBoolean;
 import bandwright.dsl.geometry.solid.Mesh;
+import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -36,6 +39,8 @@ public final class RingSection {
 
     /** Heights that differ by less are one, mm. */
     private static final double SAME_MM = 0.005;
+
+    private static final double SPECK_MM2 = 0.001;
 
     private final Ring ring;
     private final Set<String> parts;
@@ -73,13 +78,18 @@ public final class RingSection {
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
                 PartSection section = body.section();
-                Region cut = cut(body);
+                Region cut = cut(ring, body.name());
                 if (cut.isEmpty()) {
                     // A part that takes only some of the round is not met everywhere.
                     continue;
                 }
-                drawn.add(new Section.Part(
-                        body.name(), section.metal().name(), section.metal().picture(), cut.translated(0, -inner)));
+                List<Prongs> pins = cutPins(body.name());
+                Region metal = pins.isEmpty() ? cut : cut(SetPins.without(ring, pins), body.name());
+                drawn.add(part(body.name(), section, metal));
+                for (Prongs prongs : pins) {
+                    Region others = cut(SetPins.without(ring, List.of(prongs)), body.name());
+                    drawn.add(part(prongs.name(), section, withoutSpecks(RegionBoolean.difference(cut, others))));
+                }
             }
         }
         String angle = QuantityFormat.format(Quantity.degrees(degrees));
@@ -94,12 +104,69 @@ public final class RingSection {
         for (int i = 0; i < dimensions.size(); i++) {
             description.append(i == 0 ? "" : ", ").append(dimensions.get(i).label());
         }
-        return new Section("Section at " + angle, description.toString(), inner, drawn, stones(), pins(), dimensions);
+        List<String> notes = notes();
+        notes.forEach(note -> description.append("; ").append(note));
+        return new Section(
+                "Section at " + angle, description.toString(), inner, drawn, stones(), pins(), dimensions, notes);
+    }
+
+    private Section.Part part(String name, PartSection section, Region cut) {
+        return new Section.Part(
+                name, section.metal().name(), section.metal().picture(), cut.translated(0, -inner));
     }
 
     /** A part that no seat or pin touches keeps its arcs; another is sliced. */
-    private Region cut(Body body) {
-        return ring.isTurned(body.name()) ? body.section().region() : HalfPlaneSlice.of(body.mesh(), radians);
+    private Region cut(Ring from, String part) {
+        Body body = from.body(part);
+        return from.isTurned(part) ? body.section().region() : HalfPlaneSlice.of(body.mesh(), radians);
+    }
+
+    /** Two slices of one solid differ by a hair where they are the same. */
+    private static Region withoutSpecks(Region region) {
+        return new Region(region.pieces().stream()
+                .filter(piece -> piece.moments().area() > SPECK_MM2)
+                .toList());
+    }
+
+    /** Pins on a part that the cut goes through. */
+    private List<Prongs> cutPins(String part) {
+        return ring.design().prongs().stream()
+                .filter(prongs -> prongs.part().equals(part) && isCut(prongs))
+                .toList();
+    }
+
+    private boolean isCut(Prongs prongs) {
+        return ring.layout(prongs.row()).gaps().stream()
+                .anyMatch(gap -> isMet(gap, prongs.diameterMm() / 2 - SAME_MM));
+    }
+
+    /** What the drawing alone does not tell: that a row has no stone here, and what is drawn by eye. */
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (StoneRow row : rows()) {
+            List<StoneLayout.Place> places = ring.layout(row.name()).places();
+            if (places.stream().noneMatch(place -> isMet(place, row.aroundMm() / 2))) {
+                places.stream()
+                        .map(place -> StrictMath.toDegrees(place.angle()))
+                        .min(Comparator.comparingLong(this::away).thenComparingDouble(RingSection::turn))
+                        .ifPresent(nearest -> notes.add("no stone of " + row.name() + " here: the nearest stands at "
+                                + QuantityFormat.format(Quantity.degrees(turn(nearest)))));
+            } else if (row.cut() == StoneCut.PRINCESS || row.cut() == StoneCut.BAGUETTE) {
+                notes.add("crowns of " + row.name() + " are drawn by eye: none of this cut is on file");
+            }
+        }
+        return notes;
+    }
+
+    /** How far from the cut a place on the ring is, millionths of a degree, so that two on either side are equally far. */
+    private long away(double degrees) {
+        double turn = turn(degrees - StrictMath.toDegrees(radians));
+        return Math.round(Math.min(turn, 360 - turn) * 1e6);
+    }
+
+    /** The same place from 0 to before 360 degrees. */
+    private static double turn(double degrees) {
+        return degrees - 360 * Math.floor(degrees / 360);
     }
 
     private List<StoneRow> rows() {
@@ -115,7 +182,7 @@ public final class RingSection {
             StoneLayout layout = ring.layout(row.name());
             Mesh stone = StoneModel.of(row.cut(), row.widthMm(), row.aroundMm());
             for (StoneLayout.Place place : layout.places()) {
-                if (isMet(row, place)) {
+                if (isMet(place, row.aroundMm() / 2)) {
                     Region cut = HalfPlaneSlice.of(RingScene.placed(stone, place), radians);
                     cut.pieces()
                             .forEach(piece -> stones.add(new Section.Silhouette(
@@ -126,17 +193,18 @@ public final class RingSection {
         return stones;
     }
 
-    private boolean isMet(StoneRow row, StoneLayout.Place place) {
+    /** Whether the cut goes through what stands at a place and reaches so far each way round the ring. */
+    private boolean isMet(StoneLayout.Place place, double reachMm) {
         double off = StrictMath.sin(place.angle() - radians);
         boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
-        return ahead && Math.abs(off) * place.line().girdleRadius() < row.aroundMm() / 2;
+        return ahead && Math.abs(off) * place.line().girdleRadius() < reachMm;
     }
 
-    /** The pins of the nearest gap of each line, seen behind the cut. */
+    /** The pins of the nearest gap of each line, seen behind the cut; those that are cut are drawn as parts. */
     private List<Section.Silhouette> pins() {
         List<Section.Silhouette> pins = new ArrayList<>();
         for (Prongs prongs : ring.design().prongs()) {
-            if (!parts.contains(prongs.part())) {
+            if (!parts.contains(prongs.part()) || isCut(prongs)) {
                 continue;
             }
             StoneLayout layout = ring.layout(prongs.row());
@@ -217,7 +285,7 @@ public final class RingSection {
         }
         for (StoneRow row : rows()) {
             ring.layout(row.name()).places().stream()
-                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6 && isMet(row, place))
+                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6 && isMet(place, row.aroundMm() / 2))
                     .findFirst()
                     .ifPresent(place -> {
                         StoneLayout.Line line = place.line();
@@ -245,7 +313,7 @@ public final class RingSection {
     /** Whether a groove passes through the cut. */
     private boolean isMet(Groove groove) {
         double off = radians * (180 / StrictMath.PI) - groove.around().centredDegrees();
-        double turn = off - 360 * Math.floor(off / 360);
+        double turn = turn(off);
         return Math.min(turn, 360 - turn) <= groove.around().degrees() / 2;
     }
 

@@ -86,14 +86,15 @@ class SectionDrawingTest {
                             model.parts(),
                             model.stones(),
                             model.pins(),
-                            dimensions),
+                            dimensions,
+                            List.of("a note")),
                     10));
         }
     }
 
     @Test
     void a_section_through_nothing_is_still_a_drawing() {
-        Section nothing = new Section("Empty", "", 9, List.of(), List.of(), List.of(), List.of());
+        Section nothing = new Section("Empty", "", 9, List.of(), List.of(), List.of(), List.of(), List.of());
 
         assertThat(SvgWriter.write(SectionDrawing.of(nothing, 10)))
                 .contains("finger")

@@ -49,7 +49,8 @@ final class StandInSection {
                         across(-0.75, 0.75, 1.65, "stone 1.5 mm"),
                         out(0, 1.9, 0, "thickness 1.9 mm"),
                         out(0, 1.25, 2.3, "side 1.25 mm"),
-                        out(0.9, 1.9, 0.95, "trough 1 mm")));
+                        out(0.9, 1.9, 0.95, "trough 1 mm")),
+                List.of());
     }
 
     static Region dome() {
