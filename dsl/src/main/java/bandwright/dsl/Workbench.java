@@ -438,8 +438,7 @@ public final class Workbench {
     /** What is wrong, or waits, in a text that this design holds, as things stand now. */
     public List<Diagnostic> standing(SourceText text) {
         List<Diagnostic> here = faults().stream()
-                .filter(fault ->
-                        fault.place() != null && fault.place().source().equals(text))
+                .filter(fault -> fault.place() != null && fault.place().source().equals(text))
                 .toList();
         return Cascades.gathered(refused.explained(here));
     }

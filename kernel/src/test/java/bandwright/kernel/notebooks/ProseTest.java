@@ -32,6 +32,7 @@ class ProseTest {
     /** A source, with the sentence it stands in and the one before: it says where their figures are from, and no others'. */
     private static final Pattern SOURCED = Pattern.compile(
             "(?:[^.;:!?]|[.;:!?](?!\\s))*(?:[.;:!?]\\s(?:[^.;:!?]|[.;:!?](?!\\s))*)?(?:\\(Source: [^)]*\\)|common practice, no source)");
+
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final String HUNSPELL = "/usr/bin/hunspell";
     private static final Path OWN_WORDS = Path.of("src/test/resources/bandwright/kernel/notebooks/words.txt");
@@ -101,7 +102,8 @@ class ProseTest {
 
         assertThat(words).hasSizeGreaterThan(40).isSorted().doesNotHaveDuplicates();
         assertThat(words)
-                .allSatisfy(word -> assertThat(course).containsPattern("(?<![\\p{L}-])" + word + "(?:s|es|d|ed)?(?![\\p{L}-])"));
+                .allSatisfy(word ->
+                        assertThat(course).containsPattern("(?<![\\p{L}-])" + word + "(?:s|es|d|ed)?(?![\\p{L}-])"));
         String told = bare(course).replaceAll("\\(source: [^)]*\\)", "");
         List<String> rivals = rows.stream()
                 .flatMap(row -> Stream.of(row[2].split(", ", -1)))
@@ -122,9 +124,8 @@ class ProseTest {
         for (Path file : files) {
             assertThat(link.matcher(prose(file)).results().map(found -> found.group(1)))
                     .as(file.toString())
-                    .allSatisfy(
-                            target -> assertThat(file.resolveSibling(target.replaceFirst("#.*", "")))
-                                    .exists());
+                    .allSatisfy(target -> assertThat(file.resolveSibling(target.replaceFirst("#.*", "")))
+                            .exists());
         }
     }
 

@@ -3,6 +3,7 @@ package bandwright.dsl.view.image;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.IntStream;
 import java.util.zip.Adler32;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
@@ -15,6 +16,12 @@ final class PngWriter {
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
     private static final int PAETH = 4;
     private static final int LONGEST_BLOCK = 65_535;
+
+    /** Plain bytes that are packed in one go. */
+    private static final int PIECE = 1 << 18;
+
+    /** How far back packed bytes may refer (RFC 1951, 2). */
+    private static final int WINDOW = 1 << 15;
 
     private PngWriter() {}
 
@@ -49,27 +56,23 @@ final class PngWriter {
 
     private static byte[] filtered(Pixels pixels) {
         int stride = 3 * pixels.width();
-        byte[] above = new byte[stride];
-        byte[] row = new byte[stride];
         byte[] filtered = new byte[(stride + 1) * pixels.height()];
-        int at = 0;
-        for (int y = 0; y < pixels.height(); y++) {
-            for (int x = 0; x < pixels.width(); x++) {
-                int colour = pixels.at(x, y);
-                row[3 * x] = (byte) (colour >> 16);
-                row[3 * x + 1] = (byte) (colour >> 8);
-                row[3 * x + 2] = (byte) colour;
-            }
+        IntStream.range(0, pixels.height()).parallel().forEach(y -> {
+            int at = (stride + 1) * y;
             filtered[at++] = PAETH;
-            for (int i = 0; i < stride; i++) {
-                int left = i < 3 ? 0 : row[i - 3] & 255;
-                int corner = i < 3 ? 0 : above[i - 3] & 255;
-                filtered[at++] = (byte) (row[i] - predicted(left, above[i] & 255, corner));
+            int left = 0;
+            int corner = 0;
+            for (int x = 0; x < pixels.width(); x++) {
+                int here = pixels.at(x, y);
+                int above = y == 0 ? 0 : pixels.at(x, y - 1);
+                for (int shift = 16; shift >= 0; shift -= 8) {
+                    int guess = predicted(left >> shift & 255, above >> shift & 255, corner >> shift & 255);
+                    filtered[at++] = (byte) ((here >> shift) - guess);
+                }
+                left = here;
+                corner = above;
             }
-            byte[] free = above;
-            above = row;
-            row = free;
-        }
+        });
         return filtered;
     }
 
@@ -84,20 +87,55 @@ final class PngWriter {
         return toAbove <= toCorner ? above : corner;
     }
 
+    /**
+     * A zlib stream (RFC 1950), packed piece by piece on all cores. Each piece but the last ends at a whole byte (an empty stored
+     * block, RFC 1951, 3.2.4), and each knows the plain bytes before it, so that one can follow the other. Where pieces
+     * end depends on nothing but the length.
+     */
     private static byte[] packed(byte[] plain) {
-        Deflater deflater = new Deflater(6);
+        ByteArrayOutputStream packed = new ByteArrayOutputStream(plain.length / 4);
+        packed.write(0x78);
+        packed.write(0x9c);
+        int pieces = Math.max(1, (plain.length + PIECE - 1) / PIECE);
+        IntStream.range(0, pieces)
+                .parallel()
+                .mapToObj(piece -> packed(plain, piece * PIECE, Math.min(plain.length, (piece + 1) * PIECE)))
+                .forEachOrdered(packed::writeBytes);
+        packed.writeBytes(check(plain));
+        return packed.toByteArray();
+    }
+
+    private static byte[] packed(byte[] plain, int from, int to) {
+        Deflater deflater = new Deflater(6, true);
         try {
-            deflater.setInput(plain);
-            deflater.finish();
+            int known = Math.min(from, WINDOW);
+            if (known > 0) {
+                deflater.setDictionary(plain, from - known, known);
+            }
+            deflater.setInput(plain, from, to - from);
+            boolean last = to == plain.length;
+            if (last) {
+                deflater.finish();
+            }
             ByteArrayOutputStream packed = new ByteArrayOutputStream();
             byte[] buffer = new byte[65536];
-            while (!deflater.finished()) {
-                packed.write(buffer, 0, deflater.deflate(buffer));
-            }
+            int length;
+            do {
+                length = deflater.deflate(buffer, 0, buffer.length, last ? Deflater.NO_FLUSH : Deflater.SYNC_FLUSH);
+                packed.write(buffer, 0, length);
+            } while (length == buffer.length);
             return packed.toByteArray();
         } finally {
             deflater.end();
         }
+    }
+
+    private static byte[] check(byte[] plain) {
+        Adler32 check = new Adler32();
+        check.update(plain);
+        byte[] sum = new byte[4];
+        putInt(sum, 0, (int) check.getValue());
+        return sum;
     }
 
     /** A zlib stream (RFC 1950) of stored blocks (RFC 1951, 3.2.4). */
@@ -114,11 +152,7 @@ final class PngWriter {
             stored.write(~length >> 8);
             stored.write(plain, at, length);
         }
-        Adler32 check = new Adler32();
-        check.update(plain);
-        byte[] sum = new byte[4];
-        putInt(sum, 0, (int) check.getValue());
-        stored.writeBytes(sum);
+        stored.writeBytes(check(plain));
         return stored.toByteArray();
     }
 

@@ -21,37 +21,41 @@ public final class CornerNormals {
         int[] corners = mesh.triangles();
         double[] faces = new double[corners.length];
         double[] angles = new double[corners.length];
-        for (int t = 0; t < mesh.triangleCount(); t++) {
-            faceNormal(mesh, t, faces);
-            for (int c = 0; c < 3; c++) {
-                angles[3 * t + c] = flat ? 0 : angle(mesh, t, c);
-            }
-        }
-        int[] first = new int[mesh.vertexCount() + 1];
-        int[] around = cornersByVertex(corners, first);
-        double[] sum = new double[3];
-        for (int corner = 0; corner < corners.length; corner++) {
-            int triangle = corner / 3;
-            sum[0] = 0;
-            sum[1] = 0;
-            sum[2] = 0;
-            for (int i = first[corners[corner]]; !flat && i < first[corners[corner] + 1]; i++) {
-                int other = around[i] / 3;
-                double cosine = faces[3 * triangle] * faces[3 * other]
-                        + faces[3 * triangle + 1] * faces[3 * other + 1]
-                        + faces[3 * triangle + 2] * faces[3 * other + 2];
-                boolean same = mesh.surfaces()[triangle] == mesh.surfaces()[other];
-                if (cosine > (same ? SAME_SURFACE : OTHER_SURFACE)) {
-                    for (int k = 0; k < 3; k++) {
-                        sum[k] += angles[around[i]] * faces[3 * other + k];
-                    }
+        Parts.each(mesh.triangleCount(), (begin, end) -> {
+            for (int t = begin; t < end; t++) {
+                faceNormal(mesh, t, faces);
+                for (int c = 0; c < 3; c++) {
+                    angles[3 * t + c] = flat ? 0 : angle(mesh, t, c);
                 }
             }
-            double length = Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]);
-            for (int k = 0; k < 3; k++) {
-                normals[from + 3 * corner + k] = (float) (length > 0 ? sum[k] / length : faces[3 * triangle + k]);
+        });
+        int[] first = new int[mesh.vertexCount() + 1];
+        int[] around = cornersByVertex(corners, first);
+        Parts.each(corners.length, (begin, end) -> {
+            double[] sum = new double[3];
+            for (int corner = begin; corner < end; corner++) {
+                int triangle = corner / 3;
+                sum[0] = 0;
+                sum[1] = 0;
+                sum[2] = 0;
+                for (int i = first[corners[corner]]; !flat && i < first[corners[corner] + 1]; i++) {
+                    int other = around[i] / 3;
+                    double cosine = faces[3 * triangle] * faces[3 * other]
+                            + faces[3 * triangle + 1] * faces[3 * other + 1]
+                            + faces[3 * triangle + 2] * faces[3 * other + 2];
+                    boolean same = mesh.surfaces()[triangle] == mesh.surfaces()[other];
+                    if (cosine > (same ? SAME_SURFACE : OTHER_SURFACE)) {
+                        for (int k = 0; k < 3; k++) {
+                            sum[k] += angles[around[i]] * faces[3 * other + k];
+                        }
+                    }
+                }
+                double length = Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]);
+                for (int k = 0; k < 3; k++) {
+                    normals[from + 3 * corner + k] = (float) (length > 0 ? sum[k] / length : faces[3 * triangle + k]);
+                }
             }
-        }
+        });
     }
 
     /** All corners, sorted by their vertex; those of vertex v are at {@code first[v]} to {@code first[v + 1] - 1}. */

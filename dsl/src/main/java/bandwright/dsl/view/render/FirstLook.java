@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.render;
 
+import java.util.BitSet;
+
 import bandwright.dsl.view.image.Srgb;
 
 /** What one ray a pixel saw, and where that is not enough. */
@@ -9,6 +11,7 @@ final class FirstLook {
     private final int height;
     private final int[] bodies;
     private final boolean[] stones;
+    private final boolean[] open;
     private final float[] normals;
     private final int[] colours;
 
@@ -17,6 +20,7 @@ final class FirstLook {
         this.height = height;
         bodies = new int[width * height];
         stones = new boolean[width * height];
+        open = new boolean[width * height];
         normals = new float[3 * width * height];
         colours = new int[width * height];
     }
@@ -25,6 +29,7 @@ final class FirstLook {
         int at = y * width + x;
         bodies[at] = seen.body;
         stones[at] = seen.stone;
+        open[at] = seen.open;
         for (int k = 0; k < 3; k++) {
             normals[3 * at + k] = (float) seen.normal(k);
         }
@@ -35,8 +40,19 @@ final class FirstLook {
         return colours[y * width + x];
     }
 
+    /** The pixels of some rows where one look is not enough. */
+    BitSet rough(int firstRow, int endRow, double limit) {
+        BitSet rough = new BitSet(width * endRow);
+        for (int y = firstRow; y < endRow; y++) {
+            for (int x = 0; x < width; x++) {
+                rough.set(y * width + x, isRough(x, y, limit));
+            }
+        }
+        return rough;
+    }
+
     /** Whether the pixel shows a stone, or differs from one of its eight neighbours. */
-    boolean isRough(int x, int y, double limit) {
+    private boolean isRough(int x, int y, double limit) {
         int at = y * width + x;
         if (stones[at]) {
             return true;
@@ -49,6 +65,36 @@ final class FirstLook {
             }
         }
         return false;
+    }
+
+    /** Whether a body is seen in the pixel or next to it, and mirrors nothing but the room wherever it is. */
+    boolean isOpen(int x, int y, int body) {
+        boolean found = false;
+        for (int ny = Math.max(0, y - 1); ny <= Math.min(height - 1, y + 1); ny++) {
+            for (int nx = Math.max(0, x - 1); nx <= Math.min(width - 1, x + 1); nx++) {
+                int at = ny * width + nx;
+                if (bodies[at] == body) {
+                    if (!open[at]) {
+                        return false;
+                    }
+                    found = true;
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Whether the pixels with even numbers round a pixel all show a body and all mirror nothing but the room. */
+    boolean isOpenBetween(int x, int y, int body) {
+        for (int ny = y & ~1; ny <= y + 1; ny += 2) {
+            for (int nx = x & ~1; nx <= x + 1; nx += 2) {
+                int at = Math.min(ny, (height - 1) & ~1) * width + Math.min(nx, (width - 1) & ~1);
+                if (bodies[at] != body || !open[at]) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private boolean differ(int one, int other, double limit) {

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * 1 − exp(−sum). No rays and no chance in it, hence no noise.
  */
 final class GroundShadow {
-    private static final int CELLS = 96;
+    private static final int CELLS = 64;
     private static final int CUBES = 24;
 
     private final double level;

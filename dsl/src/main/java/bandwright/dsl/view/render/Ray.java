@@ -15,7 +15,7 @@ final class Ray {
     /** How far the hit is, in mm. */
     double distance;
 
-    /** The triangle's place in the tree, or {@link #NOTHING}. */
+    /** The triangle's number in the row it was looked for in, or {@link #NOTHING}. */
     int triangle;
 
     /** Weights of the triangle's second and third corner at the hit. */
@@ -47,5 +47,54 @@ final class Ray {
 
     double hitZ() {
         return originZ + distance * directionZ;
+    }
+
+    /**
+     * Takes a triangle for the nearest if it is met nearer than what was met so far; front and back sides count alike
+     * (Möller and Trumbore, Fast, minimum storage ray/triangle intersection, 1997).
+     *
+     * @param p nine coordinates a triangle
+     * @param slack how far outside still counts, as a share of the triangle
+     */
+    void meet(float[] p, int number, double slack) {
+        int at = 9 * number;
+        double ax = p[at];
+        double ay = p[at + 1];
+        double az = p[at + 2];
+        double ux = p[at + 3] - ax;
+        double uy = p[at + 4] - ay;
+        double uz = p[at + 5] - az;
+        double vx = p[at + 6] - ax;
+        double vy = p[at + 7] - ay;
+        double vz = p[at + 8] - az;
+        double px = directionY * vz - directionZ * vy;
+        double py = directionZ * vx - directionX * vz;
+        double pz = directionX * vy - directionY * vx;
+        double determinant = ux * px + uy * py + uz * pz;
+        if (determinant == 0) {
+            return;
+        }
+        double inverse = 1 / determinant;
+        double sx = originX - ax;
+        double sy = originY - ay;
+        double sz = originZ - az;
+        double towardsSecond = (sx * px + sy * py + sz * pz) * inverse;
+        if (towardsSecond < -slack || towardsSecond > 1 + slack) {
+            return;
+        }
+        double qx = sy * uz - sz * uy;
+        double qy = sz * ux - sx * uz;
+        double qz = sx * uy - sy * ux;
+        double towardsThird = (directionX * qx + directionY * qy + directionZ * qz) * inverse;
+        if (towardsThird < -slack || towardsSecond + towardsThird > 1 + slack) {
+            return;
+        }
+        double reached = (vx * qx + vy * qy + vz * qz) * inverse;
+        if (reached > 0 && reached < distance) {
+            distance = reached;
+            triangle = number;
+            second = towardsSecond;
+            third = towardsThird;
+        }
     }
 }

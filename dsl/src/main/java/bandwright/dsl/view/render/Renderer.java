@@ -1,33 +1,25 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.render;
 
-import java.util.stream.IntStream;
+import java.util.BitSet;
 
 import bandwright.dsl.view.Picture;
 import bandwright.dsl.view.image.Pixels;
-import bandwright.dsl.view.image.Srgb;
 
 /**
  * Takes pictures of a scene. Making one sorts the scene's triangles, so use it again for further views.
  *
- * <p>Each pixel gets one ray; where neighbours differ (an edge, a facet, a highlight), and on every stone, four to sixteen in
- * a fixed pattern. Rows are shared out over all cores; each pixel depends on nothing but the scene, so the number of threads cannot
- * show.
+ * <p>Each pixel is looked at once; where neighbours differ (an edge, a facet, a highlight), and on every stone, at four to
+ * sixteen points in a fixed pattern. What metal mirrors is found by casting rays, unless the same metal round there mirrors
+ * nothing but the room. Rows are shared out over all cores; each pixel depends on nothing but the scene and on what was seen
+ * in a step before, so the number of threads cannot show.
  */
 public final class Renderer {
-    /** Rows and columns of the fine pattern in a pixel. */
-    private static final int FINE = 4;
-
     /** Squared difference of colour, each channel 0 to 1 as the eye counts it, from which a pixel is looked at finely. */
     private static final double ROUGH = 0.003;
 
-    private static final int FIRST = 4;
-
-    /** Four that cover the pixel evenly, then the rest. */
-    private static final int[] ORDER = {1, 7, 8, 14, 0, 2, 3, 4, 5, 6, 9, 10, 11, 12, 13, 15};
-
-    /** Between the lightest and the darkest of the first rays, all channels of 0 to 1 together. */
-    private static final double AGREED = 0.16;
+    /** Rows of pixels that are worked on together. */
+    private static final int ROWS = 16;
 
     private final PreparedScene scene;
 
@@ -59,45 +51,43 @@ public final class Renderer {
     }
 
     private Pixels pixels(Viewpoint viewpoint, int width, int height) {
+        Visible visible = new Visible(viewpoint, scene.soup(), width, height);
         FirstLook first = new FirstLook(width, height);
-        IntStream.range(0, height).parallel().forEach(y -> {
+        BitSet all = new BitSet(width * height);
+        all.set(0, width * height);
+        Visible.Seen[] middles = new Visible.Seen[(height + ROWS - 1) / ROWS];
+        Parts.each(height, ROWS, (from, to) -> {
+            Visible.Seen seen = visible.look(from, to, Points.MIDDLE, all);
+            middles[from / ROWS] = seen;
             Sampler sampler = new Sampler(scene, viewpoint, height);
-            for (int x = 0; x < width; x++) {
-                sampler.look(x + 0.5, y + 0.5);
-                first.put(x, y, sampler);
+            for (int y = from; y < to; y += 2) {
+                for (int x = 0; x < width; x += 2) {
+                    sampler.look(x + 0.5, y + 0.5, seen.at(x, y, 0), Sampler.Open.NOWHERE);
+                    first.put(x, y, sampler);
+                }
+            }
+        });
+        Parts.each(height, ROWS, (from, to) -> {
+            Sampler sampler = new Sampler(scene, viewpoint, height);
+            for (int y = from; y < to; y++) {
+                for (int x = 1 - y % 2; x < width; x += 2 - y % 2) {
+                    sampler.look(x + 0.5, y + 0.5, middles[from / ROWS].at(x, y, 0), first::isOpenBetween);
+                    first.put(x, y, sampler);
+                }
             }
         });
         Pixels pixels = new Pixels(width, height, 0);
-        IntStream.range(0, height).parallel().forEach(y -> {
-            Sampler sampler = new Sampler(scene, viewpoint, height);
-            for (int x = 0; x < width; x++) {
-                pixels.set(x, y, first.isRough(x, y, ROUGH) ? fine(sampler, x, y) : first.colour(x, y));
+        Parts.each(height, ROWS, (from, to) -> {
+            BitSet rough = first.rough(from, to, ROUGH);
+            Visible.Seen seen = visible.look(from, to, Points.SIXTEEN, rough);
+            FinePixel fine = new FinePixel(new Sampler(scene, viewpoint, height), seen, first::isOpen);
+            for (int y = from; y < to; y++) {
+                for (int x = 0; x < width; x++) {
+                    boolean again = rough.get(y * width + x);
+                    pixels.set(x, y, again ? fine.colour(x, y) : first.colour(x, y));
+                }
             }
         });
         return pixels;
-    }
-
-    /** Four rays, and if they do not agree, twelve more. */
-    private static int fine(Sampler sampler, int x, int y) {
-        double red = 0;
-        double green = 0;
-        double blue = 0;
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        int count = 0;
-        while (count < FIRST || (count < FINE * FINE && most - least > AGREED)) {
-            // A square pattern turned so that no two of its points share a row or column.
-            int point = ORDER[count++];
-            int row = point / FINE;
-            int column = point % FINE;
-            sampler.look(x + (column + (row + 0.5) / FINE) / FINE, y + (row + (FINE - 1 - column + 0.5) / FINE) / FINE);
-            red += sampler.red;
-            green += sampler.green;
-            blue += sampler.blue;
-            double light = sampler.red + sampler.green + sampler.blue;
-            least = Math.min(least, light);
-            most = Math.max(most, light);
-        }
-        return Srgb.code(red / count, green / count, blue / count);
     }
 }

@@ -16,7 +16,8 @@ final class StoneShading {
     private static final double SPREAD = 0.018;
 
     private final Studio studio;
-    private final double[] distance = new double[1];
+    private double[] gaps = {};
+    private double[] outwards = {};
     private final double[] light = new double[3];
 
     StoneShading(Studio studio) {
@@ -25,6 +26,10 @@ final class StoneShading {
 
     /** Red, green and blue; the array is used again by the next call. */
     double[] shade(StoneSolid solid, Finish.Stone finish, Ray ray, double nx, double ny, double nz) {
+        if (gaps.length < solid.count()) {
+            gaps = new double[solid.count()];
+            outwards = new double[solid.count()];
+        }
         double dx = ray.directionX;
         double dy = ray.directionY;
         double dz = ray.directionZ;
@@ -52,20 +57,20 @@ final class StoneShading {
         double passedGreen = share;
         double passedBlue = share;
         for (int way = 0; way < WAYS; way++) {
-            int facet = solid.leaving(x, y, z, dx, dy, dz, distance);
+            int facet = solid.leaving(x, y, z, dx, dy, dz, gaps, outwards);
             if (facet < 0) {
                 break;
             }
-            x += distance[0] * dx;
-            y += distance[0] * dy;
-            z += distance[0] * dz;
+            x += gaps[facet] * dx;
+            y += gaps[facet] * dy;
+            z += gaps[facet] * dz;
             // One way through the stone is taken as half its body colour's, whatever its length.
             passedRed *= red;
             passedGreen *= green;
             passedBlue *= blue;
-            double fx = solid.normal(facet, 0);
-            double fy = solid.normal(facet, 1);
-            double fz = solid.normal(facet, 2);
+            double fx = solid.normalX(facet);
+            double fy = solid.normalY(facet);
+            double fz = solid.normalZ(facet);
             double outward = dx * fx + dy * fy + dz * fz;
             double kept = fresnel(outward, index);
             if (kept < 1) {

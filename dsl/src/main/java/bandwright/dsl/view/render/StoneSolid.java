@@ -6,10 +6,12 @@ import bandwright.dsl.geometry.solid.MeshMeasures;
 
 /** A convex stone as the planes of its facets, for light that runs about inside it. */
 final class StoneSolid {
-    /** Four numbers a facet: the outward normal, and how far out the plane is. */
-    private final double[] planes;
+    /** Outward normals of the facets, and how far out their planes are. */
+    private final double[] normalX;
 
-    private final int count;
+    private final double[] normalY;
+    private final double[] normalZ;
+    private final double[] reach;
 
     /** Outward normal of the largest facet, the table. */
     private final double[] axis = new double[3];
@@ -31,8 +33,16 @@ final class StoneSolid {
             area[same] += MeshMeasures.doubleArea(mesh, t);
             largest = area[same] > area[largest] ? same : largest;
         }
-        planes = found;
-        count = facets;
+        normalX = new double[facets];
+        normalY = new double[facets];
+        normalZ = new double[facets];
+        reach = new double[facets];
+        for (int i = 0; i < facets; i++) {
+            normalX[i] = found[4 * i];
+            normalY[i] = found[4 * i + 1];
+            normalZ[i] = found[4 * i + 2];
+            reach[i] = found[4 * i + 3];
+        }
         System.arraycopy(found, 4 * largest, axis, 0, facets == 0 ? 0 : 3);
     }
 
@@ -75,28 +85,55 @@ final class StoneSolid {
         return axis[2];
     }
 
-    double normal(int facet, int coordinate) {
-        return planes[4 * facet + coordinate];
+    double normalX(int facet) {
+        return normalX[facet];
     }
 
-    /** The facet by which a ray from inside leaves, or -1 if numbers fail; its distance is left in {@code distance[0]}. */
-    int leaving(double x, double y, double z, double dx, double dy, double dz, double[] distance) {
+    double normalY(int facet) {
+        return normalY[facet];
+    }
+
+    double normalZ(int facet) {
+        return normalZ[facet];
+    }
+
+    /** How many facets there are. */
+    int count() {
+        return reach.length;
+    }
+
+    /** How far it is to the planes of all facets, each along its normal, and how much of a way goes towards each. */
+    private void measure(
+            double x, double y, double z, double dx, double dy, double dz, double[] gaps, double[] outwards) {
+        for (int i = 0; i < reach.length; i++) {
+            outwards[i] = dx * normalX[i] + dy * normalY[i] + dz * normalZ[i];
+            gaps[i] = reach[i] - x * normalX[i] - y * normalY[i] - z * normalZ[i];
+        }
+    }
+
+    /**
+     * The facet by which a ray from inside leaves, or -1 if numbers fail.
+     *
+     * @param gaps room for a number a facet, of which that of the facet is how far away it is
+     * @param outwards room for a number a facet
+     */
+    int leaving(double x, double y, double z, double dx, double dy, double dz, double[] gaps, double[] outwards) {
+        measure(x, y, z, dx, dy, dz, gaps, outwards);
         int facet = -1;
         // The nearest way is nearestGap / nearestOutward; fractions are compared without dividing.
         double nearestGap = 1;
         double nearestOutward = 0;
-        for (int i = 0, at = 0; i < count; i++, at += 4) {
-            double outward = dx * planes[at] + dy * planes[at + 1] + dz * planes[at + 2];
-            if (outward > 1e-9) {
-                double gap = planes[at + 3] - x * planes[at] - y * planes[at + 1] - z * planes[at + 2];
-                if (gap * nearestOutward < nearestGap * outward) {
-                    nearestGap = gap;
-                    nearestOutward = outward;
-                    facet = i;
-                }
+        for (int i = 0; i < reach.length; i++) {
+            double outward = outwards[i];
+            if (outward > 1e-9 && gaps[i] * nearestOutward < nearestGap * outward) {
+                nearestGap = gaps[i];
+                nearestOutward = outward;
+                facet = i;
             }
         }
-        distance[0] = facet < 0 ? 0 : Math.max(0, nearestGap / nearestOutward);
+        if (facet >= 0) {
+            gaps[facet] = Math.max(0, nearestGap / nearestOutward);
+        }
         return facet;
     }
 }

@@ -9,7 +9,7 @@ final class ToneCurve {
     private static final double EXPOSURE = 0.85;
 
     /** How much each channel is bent by itself, which pales what is bright, against all by the brightest, which keeps hues. */
-    private static final double PALING = 0.25;
+    private static final double PALING = 0.08;
 
     private ToneCurve() {}
 

@@ -43,13 +43,13 @@ final class Viewpoint {
         double rightmost = Double.NEGATIVE_INFINITY;
         double bottom = Double.POSITIVE_INFINITY;
         double top = Double.NEGATIVE_INFINITY;
-        Vector3d place = new Vector3d();
         for (int at = 0; at < soup.corners.length; at += 3) {
-            place.set(soup.corners[at], soup.corners[at + 1], soup.corners[at + 2])
-                    .sub(middle);
-            double scale = parallel ? 1 : away / (away + place.dot(forward));
-            double x = scale * place.dot(right);
-            double y = scale * place.dot(up);
+            double px = soup.corners[at] - middle.x;
+            double py = soup.corners[at + 1] - middle.y;
+            double pz = soup.corners[at + 2] - middle.z;
+            double scale = parallel ? 1 : away / (away + px * forward.x + py * forward.y + pz * forward.z);
+            double x = scale * (px * right.x + py * right.y + pz * right.z);
+            double y = scale * (px * up.x + py * up.y + pz * up.z);
             left = Math.min(left, x);
             rightmost = Math.max(rightmost, x);
             bottom = Math.min(bottom, y);
@@ -74,6 +74,26 @@ final class Viewpoint {
 
     Vector3d right() {
         return right;
+    }
+
+    /**
+     * Where a place is in the picture: in pixels to the right and down from the top left, and its nearness, which grows evenly
+     * along any straight line in the picture.
+     *
+     * @param from holds x, y and z in mm, from {@code at} on
+     * @param to is given the three numbers, from {@code at} on
+     */
+    void project(float[] from, int at, float[] to) {
+        double x = from[at] - middle.x;
+        double y = from[at + 1] - middle.y;
+        double z = from[at + 2] - middle.z;
+        double ahead = x * forward.x + y * forward.y + z * forward.z;
+        double scale = parallel ? 1 : away / (away + ahead);
+        double across = scale * (x * right.x + y * right.y + z * right.z);
+        double above = scale * (x * up.x + y * up.y + z * up.z);
+        to[at] = (float) (halfWidth + (across - shiftX) * pixelsPerMm);
+        to[at + 1] = (float) (halfHeight - (above - shiftY) * pixelsPerMm);
+        to[at + 2] = (float) (parallel ? -ahead / away : scale - 1);
     }
 
     /** The ray through a place in the picture, in pixels from the top left. */

@@ -19,7 +19,9 @@ import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
+import bandwright.dsl.geometry.plane.RegionBoolean;
 import bandwright.dsl.geometry.solid.Mesh;
+import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -35,11 +37,14 @@ public final class RingSection {
     /** What lies no further from the cut than this is pointed at in it, mm. */
     private static final double NEAR_MM = 0.5;
 
+    /** Heights that differ by less are one, mm. */
+    private static final double SAME_MM = 0.005;
+
     /** Pins no further behind the cut than so many stones are seen there. */
     private static final double SEEN_STONES = 2;
 
-    /** Heights that differ by less are one, mm. */
-    private static final double SAME_MM = 0.005;
+    /** Slices of one solid that are smaller are none, mm^2. */
+    private static final double SPECK_MM2 = 0.001;
 
     private final Ring ring;
     private final Set<String> parts;
@@ -77,13 +82,18 @@ public final class RingSection {
         for (Body body : ring.bodies()) {
             if (parts.contains(body.name())) {
                 PartSection section = body.section();
-                Region cut = cut(body);
+                Region cut = cut(ring, body.name());
                 if (cut.isEmpty()) {
                     // A part that takes only some of the round is not met everywhere.
                     continue;
                 }
-                drawn.add(new Section.Part(
-                        body.name(), section.metal().name(), section.metal().picture(), cut.translated(0, -inner)));
+                List<Prongs> pins = cutPins(body.name());
+                Region metal = pins.isEmpty() ? cut : cut(SetPins.without(ring, pins), body.name());
+                drawn.add(part(body.name(), section, metal));
+                for (Prongs prongs : pins) {
+                    Region others = cut(SetPins.without(ring, List.of(prongs)), body.name());
+                    drawn.add(part(prongs.name(), section, withoutSpecks(RegionBoolean.difference(cut, others))));
+                }
             }
         }
         String angle = QuantityFormat.format(Quantity.degrees(degrees));
@@ -98,16 +108,69 @@ public final class RingSection {
         for (int i = 0; i < dimensions.size(); i++) {
             description.append(i == 0 ? "" : ", ").append(dimensions.get(i).label());
         }
-        List<Section.Silhouette> stones = stones();
         List<String> notes = notes();
         notes.forEach(note -> description.append("; ").append(note));
         return new Section(
-                "Section at " + angle, description.toString(), inner, drawn, stones, pins(), dimensions, notes);
+                "Section at " + angle, description.toString(), inner, drawn, stones(), pins(), dimensions, notes);
+    }
+
+    private Section.Part part(String name, PartSection section, Region cut) {
+        return new Section.Part(name, section.metal().name(), section.metal().picture(), cut.translated(0, -inner));
     }
 
     /** A part that no seat or pin touches keeps its arcs; another is sliced. */
-    private Region cut(Body body) {
-        return ring.isTurned(body.name()) ? body.section().region() : HalfPlaneSlice.of(body.mesh(), radians);
+    private Region cut(Ring from, String part) {
+        Body body = from.body(part);
+        return from.isTurned(part) ? body.section().region() : HalfPlaneSlice.of(body.mesh(), radians);
+    }
+
+    /** Two slices of one solid differ by a hair where they are the same. */
+    private static Region withoutSpecks(Region region) {
+        return new Region(region.pieces().stream()
+                .filter(piece -> piece.moments().area() > SPECK_MM2)
+                .toList());
+    }
+
+    /** Pins on a part that the cut goes through. */
+    private List<Prongs> cutPins(String part) {
+        return ring.design().prongs().stream()
+                .filter(prongs -> prongs.part().equals(part) && isCut(prongs))
+                .toList();
+    }
+
+    private boolean isCut(Prongs prongs) {
+        return ring.layout(prongs.row()).gaps().stream().anyMatch(gap -> isMet(gap, prongs.diameterMm() / 2 - SAME_MM));
+    }
+
+    /** What the drawing alone does not tell: that a row has no stone here, and what is drawn by eye. */
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (StoneRow row : rows()) {
+            List<StoneLayout.Place> places = ring.layout(row.name()).places();
+            if (places.stream().noneMatch(place -> isMet(place, row.aroundMm() / 2))) {
+                places.stream()
+                        .map(place -> StrictMath.toDegrees(place.angle()))
+                        // Further off nobody looks for stones.
+                        .filter(degrees -> away(degrees) < 90_000_000)
+                        .min(Comparator.comparingLong(this::away).thenComparingDouble(RingSection::turn))
+                        .ifPresent(nearest -> notes.add("no stone of " + row.name() + " here: the nearest stands at "
+                                + QuantityFormat.format(Quantity.degrees(turn(nearest)))));
+            } else if (row.cut() == StoneCut.PRINCESS || row.cut() == StoneCut.BAGUETTE) {
+                notes.add("crowns of " + row.name() + " are drawn by eye: none of this cut is on file");
+            }
+        }
+        return notes;
+    }
+
+    /** How far from the cut a place on the ring is, millionths of a degree, so that two on either side are equally far. */
+    private long away(double degrees) {
+        double turn = turn(degrees - StrictMath.toDegrees(radians));
+        return Math.round(Math.min(turn, 360 - turn) * 1e6);
+    }
+
+    /** The same place from 0 to before 360 degrees. */
+    private static double turn(double degrees) {
+        return degrees - 360 * Math.floor(degrees / 360);
     }
 
     private List<StoneRow> rows() {
@@ -123,7 +186,7 @@ public final class RingSection {
             StoneLayout layout = ring.layout(row.name());
             Mesh stone = StoneModel.of(row.cut(), row.widthMm(), row.aroundMm());
             for (StoneLayout.Place place : layout.places()) {
-                if (isMet(row, place)) {
+                if (isMet(place, row.aroundMm() / 2)) {
                     Region cut = HalfPlaneSlice.of(RingScene.placed(stone, place), radians);
                     cut.pieces()
                             .forEach(piece -> stones.add(new Section.Silhouette(
@@ -134,27 +197,32 @@ public final class RingSection {
         return stones;
     }
 
-    private boolean isMet(StoneRow row, StoneLayout.Place place) {
+    /** Whether the cut goes through what stands at a place and reaches so far each way round the ring. */
+    private boolean isMet(StoneLayout.Place place, double reachMm) {
         double off = StrictMath.sin(place.angle() - radians);
         boolean ahead = StrictMath.cos(place.angle() - radians) > 0;
-        return ahead && Math.abs(off) * place.line().girdleRadius() < row.aroundMm() / 2;
+        return ahead && Math.abs(off) * place.line().girdleRadius() < reachMm;
     }
 
-    /** The pins of the nearest gap of each line, seen behind the cut; none where the row has ended. */
+    /** The pins of the nearest gap of each line, seen behind the cut; those that are cut are drawn as parts, and where the row has ended are none. */
     private List<Section.Silhouette> pins() {
         List<Section.Silhouette> pins = new ArrayList<>();
-        for (Prongs prongs : prongs()) {
+        for (Prongs prongs : ring.design().prongs()) {
+            if (!parts.contains(prongs.part()) || isCut(prongs)) {
+                continue;
+            }
             StoneLayout layout = ring.layout(prongs.row());
+            if (layout.gaps().isEmpty()) {
+                continue;
+            }
             double radius = prongs.diameterMm() / 2;
             for (int i = 0; i < layout.lines().size(); i++) {
                 int gap = nearestGap(layout, i);
-                StoneLayout.Line line = layout.gaps().get(gap).line();
-                double away = away(layout.gaps().get(gap));
-                if (away < SAME_MM || away > SEEN_STONES * row(prongs).aroundMm()) {
-                    // Cut through their middles they are seen in the part, and nothing of them behind it.
+                if (!isMet(layout.gaps().get(gap), SEEN_STONES * layout.row().aroundMm())) {
                     continue;
                 }
                 double across = ring.pinAcross(prongs, gap);
+                StoneLayout.Line line = layout.gaps().get(gap).line();
                 double girdle = line.girdleRadius() - inner;
                 for (double off : prongs.perGap() == 1 ? new double[] {0} : new double[] {-across, across}) {
                     double middle = line.across() + off;
@@ -175,81 +243,20 @@ public final class RingSection {
         return pins;
     }
 
-    /** Those that stand somewhere. */
-    private List<Prongs> prongs() {
-        return ring.design().prongs().stream()
-                .filter(prongs -> parts.contains(prongs.part()))
-                .filter(prongs -> !ring.layout(prongs.row()).gaps().isEmpty())
-                .toList();
-    }
-
-    private StoneRow row(Prongs prongs) {
-        return ring.design().stoneRows().stream()
-                .filter(row -> row.name().equals(prongs.row()))
-                .findFirst()
-                .orElseThrow();
-    }
-
     /** The gap of a line that is nearest to the cut, as its number in the layout. */
     private int nearestGap(StoneLayout layout, int line) {
         int perLine = layout.gaps().size() / layout.lines().size();
         int nearest = line * perLine;
         for (int i = line * perLine; i < (line + 1) * perLine; i++) {
-            if (cosine(layout.gaps().get(i).angle()) > cosine(layout.gaps().get(nearest).angle())) {
+            if (cosine(layout, i) > cosine(layout, nearest)) {
                 nearest = i;
             }
         }
         return nearest;
     }
 
-    private double cosine(double angle) {
-        return StrictMath.cos(angle - radians);
-    }
-
-    /** How far from the cut something is on its way round, mm; more than any ring beyond a quarter of a turn. */
-    private double away(StoneLayout.Place place) {
-        return cosine(place.angle()) > 0
-                ? Math.abs(StrictMath.sin(place.angle() - radians))
-                        * place.line().girdleRadius()
-                : Double.POSITIVE_INFINITY;
-    }
-
-    /** What could be missed in the drawing: stones that the cut passes by, pins that it goes through or that stand behind it. */
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        for (StoneRow row : rows()) {
-            StoneLayout layout = ring.layout(row.name());
-            if (layout.places().stream().noneMatch(place -> isMet(row, place))) {
-                layout.places().stream()
-                        .max(Comparator.comparingDouble((StoneLayout.Place place) -> cosine(place.angle())))
-                        // Further off nobody looks for stones.
-                        .filter(place -> cosine(place.angle()) > 0)
-                        .ifPresent(place -> notes.add("the cut meets no stone of " + row.name() + "; the nearest is at "
-                                + degrees(place.angle())));
-            }
-        }
-        for (Prongs prongs : prongs()) {
-            StoneLayout layout = ring.layout(prongs.row());
-            for (int i = 0; i < layout.lines().size(); i++) {
-                StoneLayout.Place gap = layout.gaps().get(nearestGap(layout, i));
-                double away = away(gap);
-                String note = away < prongs.diameterMm() / 2
-                        ? prongs.name() + " are cut through with " + prongs.part()
-                        : away <= SEEN_STONES * row(prongs).aroundMm()
-                                ? prongs.name() + " stand behind the cut, at " + degrees(gap.angle())
-                                : "";
-                if (!note.isEmpty() && !notes.contains(note)) {
-                    notes.add(note);
-                }
-            }
-        }
-        return notes;
-    }
-
-    private static String degrees(double radians) {
-        double degrees = radians * (180 / StrictMath.PI);
-        double turned = degrees - 360 * Math.floor(degrees / 360);
-        return QuantityFormat.format(Quantity.degrees(Math.round(turned * 10) / 10.0 % 360));
+    private double cosine(StoneLayout layout, int gap) {
+        return StrictMath.cos(layout.gaps().get(gap).angle() - radians);
     }
 
     private List<Section.Dimension> dimensions() {
@@ -283,7 +290,8 @@ public final class RingSection {
         }
         for (StoneRow row : rows()) {
             ring.layout(row.name()).places().stream()
-                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6 && isMet(row, place))
+                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6
+                            && isMet(place, row.aroundMm() / 2))
                     .findFirst()
                     .ifPresent(place -> {
                         StoneLayout.Line line = place.line();
@@ -311,7 +319,7 @@ public final class RingSection {
     /** Whether a groove passes through the cut. */
     private boolean isMet(Groove groove) {
         double off = radians * (180 / StrictMath.PI) - groove.around().centredDegrees();
-        double turn = off - 360 * Math.floor(off / 360);
+        double turn = turn(off);
         return Math.min(turn, 360 - turn) <= groove.around().degrees() / 2;
     }
 

@@ -43,8 +43,8 @@ final class SetPins {
     /** How far the bead bulges below its widest place, of its height above it. */
     private static final double BELOW = 0.8;
 
-    private static final int FACETS = 32;
-    private static final int STEPS = 10;
+    private static final int FACETS = 20;
+    private static final int STEPS = 6;
     private static final int SHANK = 1;
     private static final int BEAD = 2;
 

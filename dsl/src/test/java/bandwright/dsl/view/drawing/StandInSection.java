@@ -50,7 +50,7 @@ final class StandInSection {
                         out(0, 1.9, 0, "thickness 1.9 mm"),
                         out(0, 1.25, 2.3, "side 1.25 mm"),
                         out(0.9, 1.9, 0.95, "trough 1 mm")),
- List.of("the nearest stone is at 4.5 deg"));
+                List.of("the nearest stone is at 4.5 deg"));
     }
 
     static Region dome() {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.TextRing;
+import bandwright.dsl.geometry.operation.HalfPlaneSlice;
 import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.plane.RegionBoolean;
@@ -51,6 +52,43 @@ class StonesInPicturesTest {
             high = Math.max(high, mesh.positions()[at]);
         }
         return high - low;
+    }
+
+    private static final String PINNED = """
+            profile slab = flat(width: 4 mm, height: 2.2 mm)
+            band shank { finger ISO 57  profile slab  metal silver-925 }
+            stone-row lights on shank { stone round diamond 1.7 mm  count 36  sink 0.25 mm }
+            cut seats for lights from shank { hole 0.8 mm  bearing 0.4 mm }
+            prongs pins for lights on shank { diameter 0.55 mm  rise 0.3 mm  reach 0.1 mm }
+            """;
+
+    @Test
+    void a_section_between_stones_says_so_and_names_the_pins_it_cuts() {
+        Ring ring = TextRing.of(PINNED);
+
+        Section section = RingSection.of(ring, Set.of("shank"), 5);
+
+        assertThat(section.notes()).containsExactly("no stone of lights here: the nearest stands at 0 deg");
+        assertThat(section.description()).endsWith(section.notes().get(0));
+        assertThat(section.parts()).extracting(Section.Part::name).containsExactly("shank", "pins");
+        assertThat(section.pins()).isEmpty();
+        double whole = HalfPlaneSlice.of(ring.body("shank").mesh(), Math.toRadians(5))
+                .moments()
+                .area();
+        double shank = section.parts().get(0).region().moments().area();
+        double pins = section.parts().get(1).region().moments().area();
+        assertThat(shank + pins).isCloseTo(whole, within(0.005));
+        // Two pins as broad as they are, from the surface or a notch below it to their round tips.
+        assertThat(pins).isBetween(2 * 0.55 * 0.2, 2 * 0.55 * 1.2);
+    }
+
+    @Test
+    void a_section_through_a_stone_has_its_pins_behind_and_no_word() {
+        Section section = RingSection.of(TextRing.of(PINNED), Set.of("shank"), 0);
+
+        assertThat(section.notes()).isEmpty();
+        assertThat(section.parts()).extracting(Section.Part::name).containsExactly("shank");
+        assertThat(section.pins()).hasSize(2);
     }
 
     @Test

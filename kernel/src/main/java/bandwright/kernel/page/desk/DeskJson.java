@@ -141,7 +141,10 @@ final class DeskJson {
         });
         ArrayNode requirements = node.putArray("requirements");
         for (Answer.Requirement requirement : report.requirements()) {
-            requirements.addObject().put("result", requirement.result().replace(' ', '-')).put("sentence", requirement.sentence());
+            requirements
+                    .addObject()
+                    .put("result", requirement.result().replace(' ', '-'))
+                    .put("sentence", requirement.sentence());
         }
         // Of the whole design: they lie in no one cell.
         told(node.putArray("troubles"), report.troubles(), "");

@@ -46,6 +46,7 @@ final class LiveDesign {
     private final Map<String, List<Diagnostic>> told = new LinkedHashMap<>();
     /** Cells of which the design has taken nothing over, as their text stands. */
     private final Set<String> refused = new HashSet<>();
+
     private final Map<String, String> shown = new LinkedHashMap<>();
     private final Map<String, Optional<String>> prints = new HashMap<>();
     private Map<String, Stage> stages = Map.of();

@@ -41,7 +41,10 @@ class DeskJsonTest {
 
     @Test
     void a_place_in_the_cell_itself_is_told_and_a_correction_can_be_written_there() throws IOException, DeskFault {
-        JsonNode said = told("# \ud83d\udc8d\nwidht = 2 mm\nw = width + 1 mm").get(0).path("told").get(0);
+        JsonNode said = told("# \ud83d\udc8d\nwidht = 2 mm\nw = width + 1 mm")
+                .get(0)
+                .path("told")
+                .get(0);
         String source = "# \ud83d\udc8d\nwidht = 2 mm\nw = width + 1 mm";
         assertThat(source.substring(said.path("from").asInt(), said.path("to").asInt()))
                 .as("counted as the browser counts, behind a sign of two units")
