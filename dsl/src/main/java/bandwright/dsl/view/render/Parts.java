@@ -25,8 +25,8 @@ final class Parts {
     static void each(int count, int atATime, Work work) {
         int pieces = (count + atATime - 1) / atATime;
         List<ForkJoinTask<?>> tasks = IntStream.range(0, pieces)
-                .<ForkJoinTask<?>>mapToObj(piece -> ForkJoinTask.adapt(
-                        () -> work.on(piece * atATime, Math.min(count, (piece + 1) * atATime))))
+                .<ForkJoinTask<?>>mapToObj(piece ->
+                        ForkJoinTask.adapt(() -> work.on(piece * atATime, Math.min(count, (piece + 1) * atATime))))
                 .toList();
         ForkJoinTask.invokeAll(tasks);
     }

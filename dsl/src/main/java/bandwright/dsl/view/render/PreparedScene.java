@@ -61,9 +61,7 @@ final class PreparedScene {
     }
 
     private static LinearColour colour(Finish finish) {
-        return finish instanceof Finish.Metal metal
-                ? deepened(metal.reflectance())
-                : ((Finish.Stone) finish).body();
+        return finish instanceof Finish.Metal metal ? deepened(metal.reflectance()) : ((Finish.Stone) finish).body();
     }
 
     /**

@@ -103,7 +103,8 @@ final class StoneSolid {
     }
 
     /** How far it is to the planes of all facets, each along its normal, and how much of a way goes towards each. */
-    private void measure(double x, double y, double z, double dx, double dy, double dz, double[] gaps, double[] outwards) {
+    private void measure(
+            double x, double y, double z, double dx, double dy, double dz, double[] gaps, double[] outwards) {
         for (int i = 0; i < reach.length; i++) {
             outwards[i] = dx * normalX[i] + dy * normalY[i] + dz * normalZ[i];
             gaps[i] = reach[i] - x * normalX[i] - y * normalY[i] - z * normalZ[i];
@@ -116,8 +117,7 @@ final class StoneSolid {
      * @param gaps room for a number a facet, of which that of the facet is how far away it is
      * @param outwards room for a number a facet
      */
-    int leaving(
-            double x, double y, double z, double dx, double dy, double dz, double[] gaps, double[] outwards) {
+    int leaving(double x, double y, double z, double dx, double dy, double dz, double[] gaps, double[] outwards) {
         measure(x, y, z, dx, dy, dz, gaps, outwards);
         int facet = -1;
         // The nearest way is nearestGap / nearestOutward; fractions are compared without dividing.

@@ -102,8 +102,7 @@ final class TreeBuilder {
             starts[below] = children;
             counts[below] = 0;
             if (high - low > SHARED) {
-                invokeAll(
-                        new Split(children, low, middle, deep + 1), new Split(children + 1, middle, high, deep + 1));
+                invokeAll(new Split(children, low, middle, deep + 1), new Split(children + 1, middle, high, deep + 1));
             } else {
                 split(bins, children, low, middle, deep + 1);
                 split(bins, children + 1, middle, high, deep + 1);

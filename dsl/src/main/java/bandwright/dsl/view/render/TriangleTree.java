@@ -1,7 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.view.render;
 
-
 /** A tree of boxes over all triangles of a scene, for finding the nearest one that a ray meets. */
 final class TriangleTree {
     private static final double SLACK = 1e-9;

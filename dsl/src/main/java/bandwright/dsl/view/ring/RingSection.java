@@ -111,8 +111,7 @@ public final class RingSection {
     }
 
     private Section.Part part(String name, PartSection section, Region cut) {
-        return new Section.Part(
-                name, section.metal().name(), section.metal().picture(), cut.translated(0, -inner));
+        return new Section.Part(name, section.metal().name(), section.metal().picture(), cut.translated(0, -inner));
     }
 
     /** A part that no seat or pin touches keeps its arcs; another is sliced. */
@@ -136,8 +135,7 @@ public final class RingSection {
     }
 
     private boolean isCut(Prongs prongs) {
-        return ring.layout(prongs.row()).gaps().stream()
-                .anyMatch(gap -> isMet(gap, prongs.diameterMm() / 2 - SAME_MM));
+        return ring.layout(prongs.row()).gaps().stream().anyMatch(gap -> isMet(gap, prongs.diameterMm() / 2 - SAME_MM));
     }
 
     /** What the drawing alone does not tell: that a row has no stone here, and what is drawn by eye. */
@@ -285,7 +283,8 @@ public final class RingSection {
         }
         for (StoneRow row : rows()) {
             ring.layout(row.name()).places().stream()
-                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6 && isMet(place, row.aroundMm() / 2))
+                    .filter(place -> Math.abs(StrictMath.sin(place.angle() - radians)) < 1e-6
+                            && isMet(place, row.aroundMm() / 2))
                     .findFirst()
                     .ifPresent(place -> {
                         StoneLayout.Line line = place.line();

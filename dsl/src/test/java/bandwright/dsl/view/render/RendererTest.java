@@ -122,7 +122,8 @@ class RendererTest {
         PreparedScene scene = new PreparedScene(RING);
         for (Camera camera : List.of(Camera.THREE_QUARTER, Camera.TOP, Camera.FRONT, Camera.SIDE)) {
             Viewpoint viewpoint = new Viewpoint(camera, scene.soup(), 200, 150);
-            Visible.Seen seen = new Visible(viewpoint, scene.soup(), 200, 150).look(0, 150, Points.MIDDLE, all(200 * 150));
+            Visible.Seen seen =
+                    new Visible(viewpoint, scene.soup(), 200, 150).look(0, 150, Points.MIDDLE, all(200 * 150));
             Sampler sampler = new Sampler(scene, viewpoint, 150);
             for (int y = 0; y < 150; y++) {
                 for (int x = 0; x < 200; x++) {
@@ -141,7 +142,8 @@ class RendererTest {
         PreparedScene scene = new PreparedScene(RING);
         for (Camera camera : List.of(Camera.THREE_QUARTER, Camera.TOP, new Camera(20, 35, 2.5))) {
             Viewpoint viewpoint = new Viewpoint(camera, scene.soup(), 120, 90);
-            Visible.Seen seen = new Visible(viewpoint, scene.soup(), 120, 90).look(0, 90, Points.SIXTEEN, all(120 * 90));
+            Visible.Seen seen =
+                    new Visible(viewpoint, scene.soup(), 120, 90).look(0, 90, Points.SIXTEEN, all(120 * 90));
             Ray ray = new Ray();
             int differ = 0;
             for (int pixel = 0; pixel < 120 * 90; pixel++) {
