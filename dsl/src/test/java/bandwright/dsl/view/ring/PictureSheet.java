@@ -161,6 +161,10 @@ final class PictureSheet {
                 "green-gold-585",
                 "white-gold-750-pd",
                 "fine-gold-999",
+                "yellow-gold-375",
+                "palladium-950",
+                "titanium-grade-2",
+                "stainless-steel-316l",
                 "silver-925",
                 "platinum-950-ru")) {
             rings.put(metal, TextRing.of(band("d-shape(width: 5 mm, height: 2 mm, side: 1 mm)", metal)));
