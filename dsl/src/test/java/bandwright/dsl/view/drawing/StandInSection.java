@@ -32,7 +32,7 @@ final class StandInSection {
                 new Point(-0.4, 1.3))));
         Region shank = RegionBoolean.difference(RegionBoolean.difference(dome, trough), seat);
         Region stripe = RegionBoolean.difference(RegionBoolean.intersection(dome, trough), seat);
-        Outline stone = StoneSideView.roundBrilliant(1.5, BrilliantProportions.STANDARD, new Point(0, 1.65));
+        Outline stone = brilliant(1.5, new Point(0, 1.65));
         return new Section(
                 "Section at 0 deg",
                 "A domed band 4.6 mm broad and 1.9 mm high with a red stripe 1.9 mm broad let in and one stone",
@@ -51,6 +51,24 @@ final class StandInSection {
                         out(0, 1.25, 2.3, "side 1.25 mm"),
                         out(0.9, 1.9, 0.95, "trough 1 mm")),
                 List.of("the nearest stone is at 4.5 deg"));
+    }
+
+    /** From its side, the lower edge of its girdle at a place, mm. */
+    private static Outline brilliant(double diameterMm, Point girdle) {
+        BrilliantProportions proportions = BrilliantProportions.STANDARD;
+        double radius = diameterMm / 2;
+        double percent = diameterMm / 100;
+        double girdleHeight = percent * proportions.girdlePercent();
+        double table = radius * proportions.tablePercent() / 100;
+        double top = girdleHeight + percent * proportions.crownHeightPercent();
+        return Outline.polygon(List.of(
+                girdle.plus(0, -percent * proportions.pavilionDepthPercent()),
+                girdle.plus(radius, 0),
+                girdle.plus(radius, girdleHeight),
+                girdle.plus(table, top),
+                girdle.plus(-table, top),
+                girdle.plus(-radius, girdleHeight),
+                girdle.plus(-radius, 0)));
     }
 
     static Region dome() {
