@@ -34,32 +34,35 @@ import bandwright.dsl.view.Table;
  * will cover, set, polish. The order is common practice, no source; a bench that works otherwise is right too.
  */
 public final class Steps {
-    /** Checks that each kind of work rests on. */
-    private static final Set<String> PATTERN = Set.of("printable-detail", "loose-pieces", "bands-overlap");
-
-    private static final Set<String> CAST = Set.of("casting-wall");
-    private static final Set<String> GROOVE = Set.of("bench-wall", "wear-thickness");
-    private static final Set<String> LET_IN = Set.of("let-in");
-    private static final Set<String> JOIN = Set.of("joint", "seam-distance", "solder-gap");
-    private static final Set<String> SEATS =
-            Set.of("seat-depth", "seat-width", "seat-ledge", "bore-skin", "bore-side", "channel-width", "channel-wall");
-    private static final Set<String> SET = Set.of(
+    /** Checks that each kind of work rests on: what only another pattern mends is told with the pattern. */
+    private static final Set<String> PATTERN = Set.of(
+            "printable-detail",
+            "loose-pieces",
+            "bands-overlap",
+            "bore-skin",
             "stone-gap",
             "pavilion-gap",
             "rows-apart",
             "girdle-edge",
             "culet-to-finger",
             "behind-row",
-            "parcel-bore",
-            "parcel-gap",
             "row-held",
             "pin-diameter",
             "pin-contact",
             "pin-reach",
             "pin-notch",
             "pin-clearance",
+            "pins-apart",
             "tip-height",
             "tip-reached");
+
+    private static final Set<String> CAST = Set.of("casting-wall");
+    private static final Set<String> GROOVE = Set.of("bench-wall", "wear-thickness");
+    private static final Set<String> LET_IN = Set.of("let-in");
+    private static final Set<String> JOIN = Set.of("joint", "seam-distance", "solder-gap");
+    private static final Set<String> SEATS =
+            Set.of("seat-depth", "seat-width", "seat-ledge", "bore-web", "bore-side", "channel-width", "channel-wall");
+    private static final Set<String> SET = Set.of("parcel-bore", "parcel-gap");
 
     private final Design design;
     private final Ring finished;

@@ -153,6 +153,7 @@ final class BandChecks implements Check {
                 (band.finger().bore().circumferenceMm() - band.finger().size().circumferenceMm()) / step;
         return look.on("wide-band", look.limits().get("wide-band-allowance"), band.name())
                 .telling(Quantity.millimetres(width).toString())
+                .saying(allowed == 0 ? "wide-band.none" : "wide-band")
                 .measured(allowed);
     }
 }

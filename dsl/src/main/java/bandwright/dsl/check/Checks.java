@@ -28,6 +28,7 @@ public final class Checks {
             new ParcelChecks(),
             new ChannelRules(),
             new PinChecks(),
+            new PinPairs(),
             new LetInChecks(),
             new JointChecks(),
             new MetalCautions(),

@@ -40,7 +40,10 @@ final class DetailChecks implements Check {
         }
         for (Seats seats : pattern.design().seats()) {
             add(seats.name(), "hole", seats.holeMm());
-            seats.channel().ifPresent(channel -> add(seats.name(), "channel", channel.widthMm()));
+            seats.channel().ifPresent(channel -> {
+                add(seats.name(), "channel", channel.widthMm());
+                add(seats.name(), "lip", channel.lipMm());
+            });
         }
         for (Prongs prongs : pattern.design().prongs()) {
             add(prongs.name(), "diameter", prongs.diameterMm());

@@ -159,7 +159,7 @@ final class EdgeChecks implements Check {
             }
         }
         if (Double.isFinite(floor)) {
-            return look.on(key, row.name()).at(at).measured(floor);
+            return look.on(key, row.name()).at(at).advising("behind-row.floor").measured(floor);
         }
         double least = Double.POSITIVE_INFINITY;
         for (StoneLayout.Place place : layout.even() ? SeatChecks.firsts(layout) : layout.places()) {
@@ -179,7 +179,7 @@ final class EdgeChecks implements Check {
             return whole;
         }
         double girdle = place.line().girdleRadius();
-        double joint = joint(look) + 1e-3;
+        double joint = filled(look, part.name()) + 1e-3;
         double metal = 0;
         double reached = girdle;
         List<Heights.Span> spans = new Heights(parts).at(place.line().across() + 1e-6);
@@ -193,8 +193,24 @@ final class EdgeChecks implements Check {
         return Math.min(whole, metal);
     }
 
-    /** The widest clearance round a kept part, mm: the joint fills it. */
-    static double joint(Look look) {
+    /** The clearance of the grooves that keep a part or are cut from it, mm: solder, a weld or poured metal fills it; 0 where nothing does. */
+    static double filled(Look look, String part) {
+        return look.ring().design().grooves().stream()
+                .filter(groove -> groove.from().contains(part)
+                        || groove.keep()
+                                .filter(keep -> keep.part().equals(part))
+                                .isPresent())
+                .filter(groove ->
+                        groove.joint().filter(joint -> !joint.equals("press")).isPresent()
+                                || groove.letIn().orElse(null) instanceof Groove.LetInCast)
+                .flatMap(groove -> groove.keep().stream())
+                .mapToDouble(Groove.Keep::fitMm)
+                .max()
+                .orElse(0);
+    }
+
+    /** The widest clearance round a kept part, mm: it is no edge. */
+    private static double joint(Look look) {
         return look.ring().design().grooves().stream()
                 .flatMap(groove -> groove.keep().stream())
                 .mapToDouble(Groove.Keep::fitMm)

@@ -17,14 +17,15 @@ import bandwright.dsl.quantity.Quantity;
 
 /**
  * Seats against their stones, and what they leave as cast. A given bearing must be as deep as the pavilion from the girdle to where it is as wide as the
- * hole, or the stone stands on the hole's edge, too high; without a bearing the cone follows the stone. Skins and webs are those between neighbouring
- * bores and from a bore to the side, at the girdle's level.
+ * hole, or the stone stands on the hole's edge, too high; without a bearing the cone follows the stone. Between bores {@link BoreWebs} looks; from a bore
+ * to the side it is measured at the girdle's level.
  */
 final class SeatChecks implements Check {
     /** Skins are measured so far below the girdle: a girdle may lie in the surface itself. */
     private static final double BELOW_MM = 1e-4;
 
-    private static final double SAME_MM = 1.5e-3;
+    /** Depths that are shown as the same are the same. */
+    private static final double SAME_MM = 5e-4;
 
     @Override
     public String key() {
@@ -48,7 +49,9 @@ final class SeatChecks implements Check {
                 findings.add(look.on("seat-ledge", seats.row()).measured((smallest - seats.holeMm()) / 2));
             }
             if (seats.holeMm() > 0) {
-                findings.add(look.on("hole-deburr", seats.name()).measured(seats.deburrMm()));
+                findings.add(look.on("hole-deburr", seats.name())
+                        .saying(seats.deburrMm() == 0 ? "hole-deburr.none" : "hole-deburr")
+                        .measured(seats.deburrMm()));
             }
         }
         for (Seats seats : look.pattern().design().seats()) {
@@ -61,6 +64,7 @@ final class SeatChecks implements Check {
                 skins(look, seats, findings);
             }
         }
+        findings.addAll(BoreWebs.betweenRows(look));
         return findings;
     }
 
@@ -73,18 +77,17 @@ final class SeatChecks implements Check {
         double bearing = seats.bearingMm().orElse(needed);
         Limit rule = look.limits().get(key());
         double share = needed > 0 ? bearing / needed : 1;
-        // Heights that are told as the same, or a thousandth of a millimetre apart, are the same.
         boolean same = Math.abs(bearing - needed * rule.value().value()) < SAME_MM;
-        double margin = same ? Math.max(0, rule.margin(share)) : rule.margin(share);
+        double told = same ? Math.max(rule.value().value(), share) : share;
         Quantity measured =
-                new Quantity(share, rule.value().dimension(), rule.value().shown());
+                new Quantity(told, rule.value().dimension(), rule.value().shown());
         return look.on(key(), seats.row())
                 .telling(Quantity.millimetres(Math.max(0, needed - bearing)).toString())
-                .held(measured, rule.value(), rule.text(), margin);
+                .held(measured, rule.value(), rule.text(), rule.margin(told));
     }
 
     /**
-     * Metal between and beside the bores, where they come nearest: in the girdle's plane. As cast both are skins, and beside ends the part that is cast. What
+     * Metal between and beside the bores. As cast both are skins, and beside ends the part that is cast. What
      * the bench cuts is cut when all parts are joined: between the bores stands a web, beside them the wall to the side of the band.
      */
     private static void skins(Look look, Seats seats, List<Finding> findings) {
@@ -93,11 +96,7 @@ final class SeatChecks implements Check {
         StoneLayout layout = ring.layout(seats.row());
         StoneRow row = layout.row();
         double inner = StoneChecks.inner(ring, row);
-        layout.gapMm()
-                .ifPresent(gap -> findings.add(look.on(bench ? "bore-web" : "bore-skin", row.name())
-                        .telling("between")
-                        .at(StoneChecks.nearest(layout).place(inner))
-                        .measured(gap - 2 * seats.clearanceMm())));
+        findings.addAll(BoreWebs.within(look, seats, ring, bench));
         String beside = bench ? "bore-side" : "bore-skin";
         PartSection part = ring.section(row.part());
         List<PartSection> parts = bench
@@ -109,7 +108,7 @@ final class SeatChecks implements Check {
             findings.add(Look.open(beside, "beside the bores, the part changes on its way round", row.name()));
             return;
         }
-        double joint = bench ? EdgeChecks.joint(look) + BELOW_MM : 0;
+        double joint = bench ? EdgeChecks.filled(look, part.name()) + BELOW_MM : 0;
         double bore = row.widthMm() / 2 + seats.clearanceMm();
         double least = Double.POSITIVE_INFINITY;
         StoneLayout.Place at = layout.places().get(0);

@@ -130,6 +130,11 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
      * 1966). What is returned is a distance by which a plane is known to part the two: never too much, too little by under 0.001 mm.
      */
     static double distance(StoneBody a, StoneBody b) {
+        return distance(a, b, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, but no nearer than what is enough to know, mm: from there on any distance that is known to part them. */
+    static double distance(StoneBody a, StoneBody b, double enough) {
         double[] near = minus(a.place.centre(), b.place.centre());
         double parted = 0;
         for (int step = 0; step < STEPS; step++) {
@@ -140,7 +145,7 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
             double[] against = {-near[0], -near[1], -near[2]};
             double[] corner = minus(a.furthest(against), b.furthest(near));
             parted = Math.max(parted, dot(near, corner) / size);
-            if (size - parted < EXACT_MM) {
+            if (size - parted < EXACT_MM || parted >= enough) {
                 break;
             }
             double[] way = minus(corner, near);

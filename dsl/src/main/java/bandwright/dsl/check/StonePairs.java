@@ -13,7 +13,7 @@ final class StonePairs {
         if (StoneBody.apartAtLeast(a, b) >= least) {
             return;
         }
-        double distance = StoneBody.distance(a, b);
+        double distance = StoneBody.distance(a, b, least);
         if (distance < least) {
             least = distance;
             one = a;

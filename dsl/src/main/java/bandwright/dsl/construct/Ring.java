@@ -328,4 +328,9 @@ public final class Ring {
     public double pinAcross(Prongs prongs, int gap) {
         return PinShape.across(prongs, layout(prongs.row()), gap);
     }
+
+    /** Height of the cone, or the pocket, of a row's seats under the girdle, mm. */
+    public double coneMm(Seats seats) {
+        return SeatShape.coneMm(seats, layout(seats.row()).row());
+    }
 }
