@@ -39,6 +39,7 @@ import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.source.Span;
 import bandwright.dsl.syntax.Block;
@@ -243,7 +244,11 @@ final class Asking {
     private List<Answer> topic(ShowSubject.Topic topic, Show show) {
         return switch (topic.word()) {
             case STONES -> tabled(RingTables.stones(whole(show)));
-            case FINGERPRINT -> List.of(new Answer.Words("fingerprint", design.fingerprint()));
+            case FINGERPRINT -> {
+                // That of no ring would pass for one.
+                whole(show);
+                yield List.of(new Answer.Words("fingerprint", design.fingerprint()));
+            }
             case SIZE -> tabled(sizes(show));
             case BLANK -> tabled(BlankTable.of(whole(show)));
             case OPTIONS -> exploring.options(show.span());
@@ -435,14 +440,30 @@ final class Asking {
         if (angle == null) {
             return 0;
         }
+        if (angle instanceof Expression.Reference reference) {
+            refusePart(reference.name());
+        }
         Value value = design.evaluate(angle, source);
         if (value instanceof Value.Amount amount
                 && amount.quantity().dimension().equals(Dimension.ANGLE)) {
             return amount.quantity().value();
         }
-        throw new Fault(Diagnostic.error("wrong-kind", source.place(angle.span()))
-                .with("an angle", value.kind())
-                .build());
+        Place place = source.place(angle.span());
+        Diagnostic.Builder fault = Diagnostic.error("wrong-kind", place).with("an angle", value.kind());
+        throw new Fault((angle.isBareNumber() ? fault.suggest(place, place.text() + " deg") : fault).build());
+    }
+
+    /** {@code show section shank}: where an angle may stand without at, a part needs its of. */
+    private void refusePart(Name name) {
+        boolean part = name.isRing()
+                || design.definitions().kind(name.text()).filter(Kind::isPart).isPresent();
+        if (part) {
+            Place place = source.place(name.span());
+            throw new Fault(Diagnostic.error("missing-of", place)
+                    .with("section", name.text())
+                    .suggest(place, "of " + name.text())
+                    .build());
+        }
     }
 
     /** The ring, if there is one to be looked at; otherwise a note that the question waits for it. */

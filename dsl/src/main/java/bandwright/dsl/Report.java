@@ -13,7 +13,7 @@ import bandwright.dsl.diagnostic.Diagnostic;
  *
  * @param checks what the checks found, failures first; none where something could not be measured
  * @param troubles what could not be measured, and why
- * @param fingerprint sixteen hexadecimal digits that change when the ring changes
+ * @param fingerprint sixteen hexadecimal digits that change when the ring changes; empty text where there is no ring
  */
 public record Report(
         @Nullable String title,

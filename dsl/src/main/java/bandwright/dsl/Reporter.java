@@ -67,7 +67,7 @@ final class Reporter {
                 requirements,
                 checks,
                 refused.explained(troubles),
-                design.fingerprint());
+                parts.isEmpty() ? "" : design.fingerprint());
     }
 
     private void attempt(Runnable work) {

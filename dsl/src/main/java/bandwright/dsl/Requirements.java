@@ -7,7 +7,11 @@ import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 
+import bandwright.dsl.diagnostic.Diagnostic;
+import bandwright.dsl.diagnostic.Suggestion;
 import bandwright.dsl.model.Fault;
+import bandwright.dsl.parse.ParseResult;
+import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.quantity.Unit;
@@ -18,6 +22,8 @@ import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.syntax.Require;
+import bandwright.dsl.syntax.Statement;
+import bandwright.dsl.syntax.Title;
 
 /** Judges conditions: passed or failed, and by how much. */
 final class Requirements {
@@ -45,8 +51,16 @@ final class Requirements {
                     null);
         } catch (Fault fault) {
             return new Answer.Requirement(
-                    text, false, null, null, because, fault.diagnostics().get(0).message());
+                    text, false, null, null, because, why(fault.diagnostics().get(0)));
         }
+    }
+
+    /** With the name that is likely to be meant: a reader of marks sees no more than this. */
+    private static String why(Diagnostic fault) {
+        Suggestion suggestion = fault.suggestion();
+        return fault.code().equals("not-defined-yet") && suggestion != null
+                ? fault.message() + "; try " + suggestion.text()
+                : fault.message();
     }
 
     /** The value compared, unless the condition writes it out itself. */
@@ -98,5 +112,28 @@ final class Requirements {
             text += String.format(Locale.ROOT, " (%.1f %%)", percent);
         }
         return new Answer.Margin(apart.count(unit), unit.symbol(), percent, text);
+    }
+
+    /** All conditions of a text, which may hold a title beside them and nothing else. */
+    static Judged judged(Resolution design, SourceText conditions) {
+        ParseResult parsed = RingParser.parse(conditions);
+        List<Diagnostic> told = new ArrayList<>(parsed.diagnostics());
+        List<Require> requires = new ArrayList<>();
+        for (Statement statement : parsed.cell().statements()) {
+            if (statement instanceof Require require) {
+                requires.add(require);
+            } else if (!(statement instanceof Title)) {
+                told.add(Diagnostic.error("judged-no-condition", conditions.place(statement.span()))
+                        .build());
+            }
+        }
+        boolean sound = told.stream().noneMatch(Diagnostic::isError);
+        return new Judged(
+                sound
+                        ? requires.stream()
+                                .map(require -> judge(design, require, conditions))
+                                .toList()
+                        : List.of(),
+                told);
     }
 }

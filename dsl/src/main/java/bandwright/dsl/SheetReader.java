@@ -18,7 +18,6 @@ import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.ExportProperty;
-import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 import bandwright.dsl.syntax.Property;
 
@@ -49,8 +48,10 @@ final class SheetReader {
                 .amount(Property.Word.SPARES, Quantity.number(0), MOST_SPARES)
                 .orElse(SheetWishes.USUAL_SPARES);
         if (said != null) {
-            boolean plain = said.value() instanceof Expression.NumberLiteral number && number.unit() == null;
-            Spares.check(spares, plain, source.place(said.value().span()));
+            Spares.check(
+                    spares,
+                    said.value().isBareNumber(),
+                    source.place(said.value().span()));
         }
         return spares;
     }

@@ -10,6 +10,8 @@ import java.util.TreeSet;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.parse.Expected;
+import bandwright.dsl.parse.TradeWords;
+import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
@@ -17,6 +19,8 @@ import bandwright.dsl.source.SourceText;
 /** The language's words for what can be shown, for those who have nearly written one of them. */
 final class ShownWords {
     private static final String SHOW = "show ";
+
+    private static final String LAYOUT = "layout";
 
     /** Fewer letters begin too many words. */
     private static final int LEAST_LETTERS = 3;
@@ -38,6 +42,16 @@ final class ShownWords {
             return Optional.of(
                     Diagnostic.warning("nothing-undone", place).with(name).build());
         }
+        if (name.equals(LAYOUT)) {
+            return Optional.of(layout(place, alone, design.definitions().names(Kind.STONE_ROW)));
+        }
+        Optional<String> here = TradeWords.here(name.toLowerCase(Locale.ROOT));
+        if (here.isPresent()) {
+            return Optional.of(Diagnostic.warning("trade-word", place)
+                    .with(name)
+                    .advice(here.get())
+                    .build());
+        }
         List<String> near = near(name.toLowerCase(Locale.ROOT));
         Set<String> known = new TreeSet<>(design.definitions().names());
         List<String> nearNames = NearNames.nearest(name, known);
@@ -56,6 +70,17 @@ final class ShownWords {
                 .with(name)
                 .suggest(place, (alone ? SHOW : "") + near.get(0))
                 .build());
+    }
+
+    private static Diagnostic layout(Place place, boolean alone, List<String> rows) {
+        Diagnostic.Builder fault = Diagnostic.warning("layout-of-what", place);
+        if (rows.isEmpty()) {
+            return fault.expected("layout of a row of stones, and this design has none yet")
+                    .build();
+        }
+        return fault.expected("layout of " + String.join(", or of ", rows))
+                .suggest(place, (alone ? SHOW : "") + LAYOUT + " of " + rows.get(0))
+                .build();
     }
 
     /** Those that begin so, then those that differ by a slip. */

@@ -17,38 +17,26 @@ import bandwright.dsl.check.LimitTable;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
-import bandwright.dsl.diagnostic.NearNames;
-import bandwright.dsl.diagnostic.Severity;
 import bandwright.dsl.edit.Completion;
 import bandwright.dsl.edit.Documentation;
 import bandwright.dsl.explore.Chapter;
 import bandwright.dsl.explore.ContrastSide;
 import bandwright.dsl.explore.Contrasting;
 import bandwright.dsl.explore.Explorer;
-import bandwright.dsl.explore.Heard;
 import bandwright.dsl.export.glb.GlbWriter;
 import bandwright.dsl.measure.RingMeasurer;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.parse.ParseResult;
 import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.resolve.Definitions;
-import bandwright.dsl.resolve.Kind;
 import bandwright.dsl.resolve.OwnFunction;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Functions;
-import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.resolve.profile.Form;
 import bandwright.dsl.source.Place;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Definition;
-import bandwright.dsl.syntax.Export;
-import bandwright.dsl.syntax.Require;
-import bandwright.dsl.syntax.Sheet;
-import bandwright.dsl.syntax.Show;
-import bandwright.dsl.syntax.ShowSubject;
 import bandwright.dsl.syntax.Statement;
-import bandwright.dsl.syntax.Title;
-import bandwright.dsl.syntax.Vary;
 import bandwright.dsl.view.Contrast;
 import bandwright.dsl.view.Turntable;
 import bandwright.dsl.view.drawing.OverlayDrawing;
@@ -95,8 +83,9 @@ public final class Workbench {
     }
 
     /**
-     * Runs a cell's text. Pure: nothing but the returned outcome changes. A cell with an error changes nothing. Of a cell that makes something, a
-     * question that is wrong in itself is a warning and has no answer; what the cell makes stands.
+     * Runs a cell's text. Pure: nothing but the returned outcome changes. A cell with an error changes nothing. Of a cell that makes,
+     * keeps or takes away something, a question that is wrong in itself is a warning and has no answer; what the cell makes stands,
+     * but none of its files is handed on.
      *
      * @param cellId who the cell is; running the same cell again replaces what it made
      * @param text the name under which errors speak of the cell, and its text
@@ -110,12 +99,12 @@ public final class Workbench {
      * works through variants stops with a warning, and those below what is being answered are not; what the cell makes stands.
      */
     public Outcome run(String cellId, SourceText text, Listener listener) {
-        return run(cellId, text, true, listener);
+        return run(cellId, text, List.of(), true, listener);
     }
 
     /** As {@link #run}, but nothing that the cell asks is answered: for those who want the {@link #report numbers} alone. */
     public Outcome define(String cellId, SourceText text) {
-        return run(cellId, text, false, Listener.DEAF);
+        return run(cellId, text, List.of(), false, Listener.DEAF);
     }
 
     /** As {@link #define(String, SourceText)}, of a cell that also gives functions which ring text can call. */
@@ -124,10 +113,6 @@ public final class Workbench {
                 .map(function -> OwnFunctions.of(cellId, function))
                 .toList();
         return run(cellId, text, own, false, Listener.DEAF);
-    }
-
-    private Outcome run(String cellId, SourceText text, boolean answered, Listener listener) {
-        return run(cellId, text, List.of(), answered, listener);
     }
 
     private Outcome run(
@@ -150,9 +135,8 @@ public final class Workbench {
             told.removeIf(note -> note.code().equals("redefined"));
             return refused(cellId, text, parsed.names(), told);
         }
-        boolean makes = !parsed.names().isEmpty();
         Outcome outcome = answered
-                ? next.answer(this, parsed.cell().statements(), makes, text, told, listener)
+                ? next.answered(this, parsed.cell().statements(), text, told, listener)
                 : new Outcome(next, told, List.of());
         return outcome.hasErrors()
                 ? refused(cellId, text, parsed.names(), outcome.diagnostics())
@@ -188,47 +172,21 @@ public final class Workbench {
                 cells);
     }
 
-    /** @param makes whether the text makes something too: that stands, whatever its questions come to */
-    private Outcome answer(
-            Workbench before,
-            List<Statement> statements,
-            boolean makes,
-            SourceText text,
-            List<Diagnostic> told,
-            Listener listener) {
-        List<Answer> answers = new ArrayList<>();
+    private Outcome answered(
+            Workbench before, List<Statement> statements, SourceText text, List<Diagnostic> told, Listener listener) {
         Exploring exploring = new Exploring(new Explorer(design, workshop, text, listener::worked), story);
         Asking asking = new Asking(design, workshop, this::ring, this::checked, this::checkedQuickly, text, exploring);
-        int unanswered = 0;
-        boolean interrupted = false;
-        for (Statement statement : statements) {
-            interrupted |= Thread.currentThread().isInterrupted();
-            if (interrupted) {
-                unanswered += Asking.asks(statement) ? 1 : 0;
-                continue;
-            }
-            try {
-                answers.addAll(asking.answer(statement));
-            } catch (Fault fault) {
-                unanswered++;
-                interrupted = Explorer.isInterrupt(fault);
-                // Of files all are written or none, so a slip in one is an error of the whole cell.
-                boolean spares = makes && !(statement instanceof Export || statement instanceof Sheet);
-                fault.diagnostics().stream()
-                        .map(diagnostic -> spares ? diagnostic.asWarning() : diagnostic)
-                        .filter(diagnostic -> !told.contains(diagnostic))
-                        .forEach(told::add);
-            }
-        }
-        boolean failed = told.stream().anyMatch(Diagnostic::isError);
-        return new Outcome(failed ? before : this, told, failed ? List.of() : answers, unanswered);
+        CellAnswers answers = CellAnswers.of(statements, asking, told);
+        return answers.failed()
+                ? new Outcome(before, answers.told(), List.of(), answers.unanswered())
+                : new Outcome(this, answers.told(), answers.answers(), answers.unanswered());
     }
 
     /**
      * What is wrong now and was not before: faults of this cell's text, and errors that its change has caused elsewhere. Notes about
      * things that are not there yet count for this cell alone.
      */
-    private List<Diagnostic> newFaults(Workbench before, SourceText text) {
+    List<Diagnostic> newFaults(Workbench before, SourceText text) {
         List<Diagnostic> fresh = new ArrayList<>();
         for (Diagnostic fault : faults()) {
             Place place = fault.place();
@@ -310,25 +268,7 @@ public final class Workbench {
 
     /** What an expression is worth in this design; the text holds nothing else. Nothing is kept of the question. */
     public Worked value(SourceText expression) {
-        ParseResult parsed = RingParser.parse(expression);
-        if (parsed.hasErrors()) {
-            return new Worked(null, parsed.diagnostics());
-        }
-        List<Statement> statements = parsed.cell().statements();
-        if (statements.size() != 1
-                || !(statements.get(0) instanceof Show show)
-                || !(show.subject() instanceof ShowSubject.Value asked)) {
-            return new Worked(
-                    null,
-                    List.of(Diagnostic.error("asked-no-value", null)
-                            .with(expression.text().strip())
-                            .build()));
-        }
-        try {
-            return new Worked(OwnFunctions.worth(design.evaluate(asked.value(), expression)), List.of());
-        } catch (Fault fault) {
-            return new Worked(null, fault.diagnostics());
-        }
+        return new LoneQuestion(design, expression).value();
     }
 
     /**
@@ -337,19 +277,7 @@ public final class Workbench {
      * @param plan one {@code vary}: what varies, and in its braces what is asked for
      */
     public Swept sweep(SourceText plan) {
-        ParseResult parsed = RingParser.parse(plan);
-        if (parsed.hasErrors()) {
-            return new Swept(null, parsed.diagnostics());
-        }
-        List<Statement> statements = parsed.cell().statements();
-        if (statements.size() != 1 || !(statements.get(0) instanceof Vary vary)) {
-            return new Swept(null, List.of(Diagnostic.error("no-plan", null).build()));
-        }
-        try {
-            return new Swept(new Sweep(new Explorer(design, workshop, plan, Heard.NOTHING).sweep(vary)), List.of());
-        } catch (Fault fault) {
-            return new Swept(null, fault.diagnostics());
-        }
+        return new LoneQuestion(design, plan).sweep(workshop);
     }
 
     /**
@@ -357,25 +285,7 @@ public final class Workbench {
      * comments may stand in the text; whatever would make or ask something is an error, for it could change what is judged.
      */
     public Judged judged(SourceText conditions) {
-        ParseResult parsed = RingParser.parse(conditions);
-        List<Diagnostic> told = new ArrayList<>(parsed.diagnostics());
-        List<Require> requires = new ArrayList<>();
-        for (Statement statement : parsed.cell().statements()) {
-            if (statement instanceof Require require) {
-                requires.add(require);
-            } else if (!(statement instanceof Title)) {
-                told.add(Diagnostic.error("judged-no-condition", conditions.place(statement.span()))
-                        .build());
-            }
-        }
-        boolean sound = told.stream().noneMatch(Diagnostic::isError);
-        return new Judged(
-                sound
-                        ? requires.stream()
-                                .map(require -> Requirements.judge(design, require, conditions))
-                                .toList()
-                        : List.of(),
-                told);
+        return Requirements.judged(design, conditions);
     }
 
     /**
@@ -492,57 +402,15 @@ public final class Workbench {
      * name or a value of another kind is an error of the outcome.
      */
     public Outcome withValue(String name, String expression) {
-        SourceText text = new SourceText("the given value", name + " = " + expression);
-        ParseResult parsed = RingParser.parse(text);
-        if (parsed.hasErrors()) {
-            return new Outcome(this, parsed.diagnostics(), List.of());
-        }
-        List<Statement> statements = parsed.cell().statements();
-        if (statements.size() != 1 || !(statements.get(0) instanceof Definition definition)) {
-            return refused(
-                    Diagnostic.error("given-no-value", null).with(text.text()).build());
-        }
-        Place named = text.place(definition.name().span());
-        if (definitions.kind(definition.name().text()).orElse(null) != Kind.DEFINITION) {
-            Diagnostic.Builder unknown =
-                    Diagnostic.error("given-unknown-name", named).with(name);
-            List<String> known = definitions.names(Kind.DEFINITION);
-            List<String> near = NearNames.nearest(name, known);
-            return refused(
-                    (near.isEmpty() ? unknown.expected(String.join(", ", known)) : unknown.suggest(named, near.get(0)))
-                            .build());
-        }
-        Workbench next = new Workbench(definitions.changed(text, List.of(definition)), workshop, texts, story, refused);
-        try {
-            Value old = design.valueOf(name);
-            Value given = next.design.valueOf(name);
-            if (!old.kind().equals(given.kind())) {
-                return refused(Diagnostic.error(
-                                "given-wrong-kind",
-                                text.place(definition.value().span()))
-                        .with(name, old.kind(), given.kind())
-                        .build());
-            }
-        } catch (Fault fault) {
-            return refused(fault.diagnostics(), name, text);
-        }
-        List<Diagnostic> told = next.newFaults(this, text);
-        boolean sound = told.stream().allMatch(diagnostic -> diagnostic.severity() == Severity.NOTE);
-        return sound ? new Outcome(next, told, List.of()) : refused(told, name, text);
+        return new GivenValue(this, name, expression).outcome();
     }
 
-    /** A given value is all or nothing: what would only wait in a cell is an error here. */
-    private Outcome refused(List<Diagnostic> reasons, String name, SourceText text) {
-        List<Diagnostic> told = new ArrayList<>(reasons);
-        if (told.stream().noneMatch(Diagnostic::isError)) {
-            told.add(Diagnostic.error("given-not-worked-out", null)
-                    .with(name, text.text())
-                    .build());
-        }
-        return new Outcome(this, told, List.of());
+    Resolution design() {
+        return design;
     }
 
-    private Outcome refused(Diagnostic diagnostic) {
-        return new Outcome(this, List.of(diagnostic), List.of());
+    /** With one definition in place of another of its name; nothing is kept in mind of it. */
+    Workbench changed(SourceText text, Definition definition) {
+        return new Workbench(definitions.changed(text, List.of(definition)), workshop, texts, story, refused);
     }
 }

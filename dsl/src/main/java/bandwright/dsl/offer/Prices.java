@@ -75,7 +75,7 @@ final class Prices {
             if (amount.kind() == Property.Word.SPARES) {
                 Spares.check(
                         given,
-                        isPlain(amount.value()),
+                        amount.value().isBareNumber(),
                         source.place(amount.value().span()));
             }
             amounts.put(amount.kind(), given);
@@ -116,10 +116,6 @@ final class Prices {
         }
         currency = other;
         return price;
-    }
-
-    private static boolean isPlain(Expression expression) {
-        return expression instanceof Expression.NumberLiteral number && number.unit() == null;
     }
 
     private Quantity share(Expression expression) {

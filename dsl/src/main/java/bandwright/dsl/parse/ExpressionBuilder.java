@@ -142,6 +142,12 @@ final class ExpressionBuilder extends BandParserBaseVisitor<Expression> {
         if (tree.SYSTEM() != null) {
             return new Expression.InSystem(value, tree.SYSTEM().getText(), Trees.span(tree));
         }
+        boolean weights = value instanceof Expression.Reference reference
+                && reference.name().text().equals(Words.spelling(BandParser.WEIGHTS));
+        if (weights && tree.currency != null) {
+            report.add(Habits.weightsInOne(report.place(tree.currency)));
+            return value;
+        }
         Unit unit = tree.unit() != null ? unit(tree.unit()) : currency(tree.currency);
         return unit == null ? value : new Expression.InUnit(value, unit, Trees.span(tree));
     }

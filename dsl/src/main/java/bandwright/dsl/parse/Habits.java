@@ -2,8 +2,10 @@
 package bandwright.dsl.parse;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.antlr.v4.runtime.Token;
 
@@ -11,6 +13,7 @@ import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.MetalCatalogue;
 import bandwright.dsl.material.StoneCut;
+import bandwright.dsl.source.Place;
 import bandwright.dsl.source.Span;
 
 import static bandwright.dsl.parse.antlr.BandLexer.*;
@@ -63,6 +66,11 @@ final class Habits {
             List.of(BAND, LBRACE), "shank");
 
     private static final int MOST_RECIPES = 8;
+
+    /** What some call the numbers that are the inner circumference in millimetres. */
+    private static final String EUROPEAN = "EU";
+
+    private static final Set<String> SIZES = Set.of("size", "finger", "ring-size", "finger-size");
 
     private final List<Token> words;
     private final Expectation expectation;
@@ -123,6 +131,26 @@ final class Habits {
                     .suggest(report.after(words.get(0)), " " + NAMES.get(List.of(type(-1), type(0)))));
         } else if (index == 1 && BLOCKS.containsKey(text(0)) && !isValue()) {
             return Optional.of(fault("property-outside", 0, 0).with(text(0), BLOCKS.get(text(0)) + " { … }"));
+        } else if (isMetalInWords()) {
+            return Optional.of(metalInWords());
+        } else if (type(-1) == NAME && text(index - 1).equals(EUROPEAN) && type(0) == NUMBER) {
+            return Optional.of(fault("size-european", index - 1, index)
+                    .suggest(report.source().place(span(index - 1, index)), "ISO " + text(index)));
+        } else if (index == 1 && SIZES.contains(text(0)) && (type(0) == SYSTEM || text(1).equals(EUROPEAN))) {
+            String system = type(0) == SYSTEM ? text(1) : "ISO";
+            return Optional.of(fault("size-outside", 0, index)
+                    .suggest(report.source().place(span(0, index)), "finger-size = " + system));
+        } else if (type(0) == SIZE && expectation.properties().contains(FINGER)) {
+            return Optional.of(fault("unknown-property", index, index)
+                    .with(text(index))
+                    .suggest(report.source().place(span(index, index)), "finger"));
+        } else if (index == 2
+                && words.get(0).getType() == SHOW
+                && (type(-1) == SECTION || type(-1) == LAYOUT || type(-1) == VIEWS)
+                && Words.isName(type(0))) {
+            return Optional.of(missingOf());
+        } else if (index == 3 && words.get(0).getType() == SHOW && type(-2) == SECTION && type(0) == AT) {
+            return Optional.of(missingOf());
         } else if (isMeasureWithoutBrackets()) {
             return Optional.of(fault("measure-without-brackets", index - 1, index)
                     .with(text(index - 1))
@@ -153,10 +181,67 @@ final class Habits {
         String mark = report.source().text(span(index, last)).replace(" ", "");
         List<String> recipes = recipes(mark);
         Diagnostic.Builder fault = fault("metal-by-number", index, last).with(mark);
-        return recipes.isEmpty()
-                ? fault
-                : fault.expected(String.join(", ", recipes.subList(0, Math.min(MOST_RECIPES, recipes.size())))
-                        + (recipes.size() > MOST_RECIPES ? " and others" : ""));
+        return recipes.isEmpty() ? fault : fault.expected(listed(recipes));
+    }
+
+    /** {@code platinum 950}, {@code white gold 585}: a metal as people say it, in the words of its name. */
+    private boolean isMetalInWords() {
+        return index > 0
+                && type(-1) == NAME
+                && (type(0) == NUMBER || type(0) == NAME)
+                && !inWords(end()).isEmpty();
+    }
+
+    private Diagnostic.Builder metalInWords() {
+        List<String> recipes = inWords(end());
+        Diagnostic.Builder fault =
+                fault("metal-by-number", index - 1, end()).with(report.source().text(span(index - 1, end())));
+        return recipes.size() == 1
+                ? fault.suggest(report.source().place(span(index - 1, end())), recipes.get(0))
+                : fault.expected(listed(recipes));
+    }
+
+    /** The last word of such a metal: its number, if there is one in the next few words. */
+    private int end() {
+        int end = index;
+        while (end + 1 < words.size() && words.get(end).getType() == NAME && end < index + 2) {
+            end++;
+        }
+        return end;
+    }
+
+    private List<String> inWords(int last) {
+        if (words.get(last).getType() != NUMBER) {
+            return List.of();
+        }
+        List<String> said = words.subList(index - 1, last + 1).stream()
+                .map(word -> word.getText().toLowerCase(Locale.ROOT))
+                .toList();
+        return MetalCatalogue.names().stream()
+                .filter(name -> List.of(name.split("-", -1)).containsAll(said))
+                .toList();
+    }
+
+    /** {@code show section ring at 90 deg}, {@code show layout lights}. */
+    private Diagnostic.Builder missingOf() {
+        return fault("missing-of", 1, 2).with(text(1), text(2)).suggest(report.after(words.get(1)), " of");
+    }
+
+    /** {@code show weights in platinum}: one metal is asked about by a change of the design. */
+    static Diagnostic.Builder weightsInOne(Place place) {
+        String word = place.text();
+        List<String> known = MetalCatalogue.names().stream()
+                .filter(name ->
+                        name.equals(word) || List.of(name.split("-", -1)).contains(word))
+                .toList();
+        Diagnostic.Builder fault =
+                Diagnostic.error("weights-in-one", place).with(word).suggest(place, "all metals");
+        return known.isEmpty() ? fault : fault.expected("all metals; of " + word + " there are " + listed(known));
+    }
+
+    private static String listed(List<String> recipes) {
+        return String.join(", ", recipes.subList(0, Math.min(MOST_RECIPES, recipes.size())))
+                + (recipes.size() > MOST_RECIPES ? " and others" : "");
     }
 
     /** Those of the mark, and where it names a colour, those of that colour if there are any. */

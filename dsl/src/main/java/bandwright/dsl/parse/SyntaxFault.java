@@ -251,7 +251,10 @@ final class SyntaxFault {
         boolean nearOpener = !NearNames.nearest(lower, Words.openers()).isEmpty()
                 || Words.openers().contains(lower);
         boolean value = Words.startsValue(type(0)) && !Words.isName(type(0)) && type(0) != LPAREN;
-        if (value && !nearOpener) {
+        Optional<String> here = TradeWords.here(lower);
+        if (here.isPresent() && type(0) != NUMBER) {
+            return add(fault("trade-word", first).with(first.getText()).advice(here.get()));
+        } else if (value && !nearOpener) {
             return missingEquals();
         }
         Diagnostic.Builder fault = fault("unknown-statement", first).with(first.getText());

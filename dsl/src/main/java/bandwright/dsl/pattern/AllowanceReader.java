@@ -118,9 +118,7 @@ public final class AllowanceReader {
     /** A number alone that would be right with a unit behind it gets the unit. */
     private Diagnostic.Builder withUnit(
             Diagnostic.Builder fault, Expression amount, Unit unit, Quantity least, Quantity most) {
-        if (!(amount instanceof Expression.NumberLiteral number)
-                || number.unit() != null
-                || !unit.dimension().equals(most.dimension())) {
+        if (!amount.isBareNumber() || !unit.dimension().equals(most.dimension())) {
             return fault;
         }
         String text = source.text(amount.span());
@@ -134,7 +132,7 @@ public final class AllowanceReader {
 
     /** As it is written: what has no unit gets none. */
     private static String shown(Quantity given, Expression amount) {
-        boolean plain = amount instanceof Expression.NumberLiteral number && number.unit() == null;
+        boolean plain = amount.isBareNumber();
         return given.dimension().isNumber() && !plain
                 ? given.in(Unit.PERCENT).toString()
                 : given + (plain ? " without a unit" : "");

@@ -17,12 +17,17 @@ import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.SizeSystem;
 import bandwright.dsl.resolve.expression.Value;
+import bandwright.dsl.source.Place;
 import bandwright.dsl.syntax.BandProperty;
 import bandwright.dsl.syntax.Block;
+import bandwright.dsl.syntax.Definition;
 import bandwright.dsl.syntax.Expression;
 
 /** A band: finger, profiles by place, metal. */
 final class BandReader extends Reader {
+    /** No finger is as small, and no number of the other systems as large: a number from here on is a circumference. */
+    private static final double LEAST_CIRCUMFERENCE_MM = 40;
+
     private final Block<BandProperty> block;
 
     BandReader(Resolution design, Entry entry) {
@@ -58,14 +63,31 @@ final class BandReader extends Reader {
         return faults.attempt(() -> finger(finger));
     }
 
+    /** A number alone is a size of some system, which only its writer knows; the one it looks like is offered. */
+    private Diagnostic noSize(Expression size, Value value) {
+        Optional<Entry> definition = definition(size);
+        Expression said =
+                definition.map(of -> ((Definition) of.statement()).value()).orElse(size);
+        Place at = definition.map(of -> of.place(said)).orElse(place(size));
+        Diagnostic.Builder fault = Diagnostic.error("wrong-kind-of-size", place(size))
+                .with("finger", "a finger size", value.kind())
+                .label(place(size), definition.isPresent() ? "" : value.kind())
+                .expected("a size such as ISO 54, US 7 1/4 or UK N 1/2");
+        if (definition.isPresent()) {
+            fault.label(at, value.kind());
+        }
+        if (said.isBareNumber() && value instanceof Value.Amount number) {
+            String system = number.quantity().value() < LEAST_CIRCUMFERENCE_MM ? "US " : "ISO ";
+            fault.suggest(at, system + at.text())
+                    .advice("The system comes first, for one number is another size in each: US, ISO, JP, CH, DE.");
+        }
+        return fault.build();
+    }
+
     private Finger finger(BandProperty.Finger finger) {
         Value value = design.evaluate(finger.size(), source);
         if (!(value instanceof Value.Size size)) {
-            throw new Fault(Diagnostic.error("wrong-kind-of-size", place(finger.size()))
-                    .with("finger", "a finger size", value.kind())
-                    .label(place(finger.size()), value.kind())
-                    .expected("a size such as ISO 54, US 7 1/4 or UK N 1/2")
-                    .build());
+            throw new Fault(noSize(finger.size(), value));
         }
         Expression allowance = finger.allowance();
         if (allowance == null) {

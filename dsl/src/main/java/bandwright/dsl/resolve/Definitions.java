@@ -17,10 +17,12 @@ import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.source.SourceText;
 import bandwright.dsl.syntax.Cell;
 import bandwright.dsl.syntax.Definition;
+import bandwright.dsl.syntax.Forget;
 import bandwright.dsl.syntax.Limit;
 import bandwright.dsl.syntax.Measured;
 import bandwright.dsl.syntax.Option;
 import bandwright.dsl.syntax.Require;
+import bandwright.dsl.syntax.Statement;
 import bandwright.dsl.syntax.Title;
 
 /**
@@ -100,6 +102,11 @@ public final class Definitions {
     /** Functions of other languages that can be called, by name. */
     public Map<String, OwnFunction> functions() {
         return functions;
+    }
+
+    /** Whether a statement adds, keeps or takes away something, whatever else it asks; all others only ask. */
+    public static boolean changes(Statement statement) {
+        return statement instanceof Forget || Entry.isKept(statement);
     }
 
     /** Takes away the statement that makes a name; a note tells if none does. */

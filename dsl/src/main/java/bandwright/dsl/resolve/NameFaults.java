@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -27,6 +28,12 @@ import bandwright.dsl.syntax.Name;
 final class NameFaults {
     private static final int MOST_RECIPES = 8;
 
+    private static final String PI = "3.14159265";
+
+    /** What the trade calls stones for short. */
+    private static final Map<String, String> STONES = Map.of(
+            "cz", "cubic-zirconia", "zirconia", "cubic-zirconia", "brilliant", "diamond", "lapis", "lapis-lazuli");
+
     /** Shorter words of a metal's name are symbols and marks, which lie too near each other to guess. */
     private static final int LEAST_CORRECTED = 4;
 
@@ -41,6 +48,13 @@ final class NameFaults {
 
     /** A name that nothing defines yet, where any value may stand. */
     Fault undefined(String name, @Nullable Place place) {
+        if (name.equals("pi") && place != null) {
+            return new Fault(Diagnostic.warning("not-defined-yet", place)
+                    .with(name)
+                    .suggest(place, PI)
+                    .advice("The way round a finger is circumference(…) of its size, the way across diameter(…).")
+                    .build());
+        }
         Matcher size = SIZE.matcher(name);
         if (size.matches() && place != null) {
             boolean letter = size.group(1) == null;
@@ -93,6 +107,13 @@ final class NameFaults {
     }
 
     Fault unknownStone(String name, @Nullable Place place) {
+        String meant = STONES.get(name.toLowerCase(Locale.ROOT));
+        if (meant != null && place != null) {
+            return new Fault(Diagnostic.warning("unknown-stone", place)
+                    .with(name)
+                    .suggest(place, meant)
+                    .build());
+        }
         List<String> known = new ArrayList<>(definitions.names(Kind.STONE_MATERIAL));
         known.addAll(definitions.names(Kind.DEFINITION));
         known.addAll(StoneCatalogue.names());

@@ -2,6 +2,7 @@
 package bandwright.dsl.resolve;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -12,6 +13,7 @@ import bandwright.dsl.model.Arc;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
+import bandwright.dsl.quantity.Unit;
 import bandwright.dsl.resolve.expression.Faults;
 import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.source.Place;
@@ -29,6 +31,10 @@ abstract class Reader {
     private static final double NOTHING_MM = 1e-6;
 
     private static final double LARGEST_MM = 1000;
+
+    /** What people call the commonest arcs. */
+    private static final Map<String, String> ARCS = Map.of(
+            "half", "180 deg", "quarter", "90 deg", "third", "120 deg", "three-quarter", "270 deg", "all", "full");
 
     final Resolution design;
     final Entry entry;
@@ -75,11 +81,9 @@ abstract class Reader {
                 fault.label(place(expression), "");
             }
             fault.label(at, value.kind());
-            if (dimension.equals(Dimension.LENGTH)
-                    && said instanceof Expression.NumberLiteral number
-                    && number.unit() == null) {
-                fault.suggest(at, number.text() + " mm");
-            }
+            usualUnit(dimension)
+                    .filter(unit -> said.isBareNumber())
+                    .ifPresent(unit -> fault.suggest(at, at.text() + " " + unit.symbol()));
             throw new Fault(fault.build());
         }
         Quantity quantity = amount.quantity();
@@ -100,8 +104,15 @@ abstract class Reader {
         return quantity;
     }
 
+    /** The unit that a number without one is meant in. */
+    private static Optional<Unit> usualUnit(Dimension dimension) {
+        return dimension.equals(Dimension.LENGTH)
+                ? Optional.of(Unit.MILLIMETRE)
+                : dimension.equals(Dimension.ANGLE) ? Optional.of(Unit.DEGREE) : Optional.empty();
+    }
+
     /** The definition that a name stands for. */
-    private Optional<Entry> definition(Expression expression) {
+    final Optional<Entry> definition(Expression expression) {
         return expression instanceof Expression.Reference reference
                 ? design.definitions()
                         .find(reference.name().text())
@@ -158,6 +169,16 @@ abstract class Reader {
         Expression arc = around == null ? null : around.arc();
         if (around == null || arc == null) {
             return Arc.FULL;
+        }
+        if (arc instanceof Expression.Reference reference) {
+            String word = reference.name().text();
+            String degrees = ARCS.get(word);
+            if (degrees != null && !design.isKnown(word)) {
+                faults.add(Diagnostic.warning("not-defined-yet", place(arc))
+                        .with(word)
+                        .suggest(place(arc), degrees));
+                return Arc.FULL;
+            }
         }
         double degrees = amount("around", arc, Dimension.ANGLE, Sign.POSITIVE);
         if (degrees > 360) {

@@ -10,11 +10,14 @@ import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.StoneSize;
+import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.model.Arc;
+import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Dimension;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.Unit;
+import bandwright.dsl.resolve.expression.Value;
 import bandwright.dsl.syntax.Block;
 import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
@@ -80,7 +83,9 @@ final class StoneRowReader extends Reader {
         }
         Optional<StoneCut> cut = cut(stone.cut());
         Optional<StoneMaterial> material = faults.attempt(() -> names.stone(stone.material(), source));
-        double size = length("stone", stone.size(), Sign.POSITIVE);
+        double size = cut.isPresent() && material.isPresent()
+                ? sizeOf(cut.get(), material.get(), stone.size())
+                : length("stone", stone.size(), Sign.POSITIVE);
         Expression by = stone.by();
         double other = by == null ? size : length("stone", by, Sign.POSITIVE);
         cut.ifPresent(known -> checkSizes(known, stone));
@@ -97,6 +102,27 @@ final class StoneRowReader extends Reader {
         return size > 0 && other > 0 && cut.isPresent() && material.isPresent()
                 ? Optional.of(new Stone(cut.get(), material.get(), new StoneSize(size, other), other > size, tolerance))
                 : Optional.empty();
+    }
+
+    /** A stone told by its weight gets the size that the formula of weights gives; for cuts with one size. */
+    private double sizeOf(StoneCut cut, StoneMaterial material, Expression size) {
+        boolean weighed = size instanceof Expression.NumberLiteral number
+                && number.unit() != null
+                && number.unit().dimension().equals(Dimension.MASS);
+        if (!weighed || (cut.hasTwoSizes() && cut != StoneCut.PRINCESS)) {
+            return length("stone", size, Sign.POSITIVE);
+        }
+        return faults.number(() -> {
+            Value value = design.evaluate(size, source);
+            double carats = ((Value.Amount) value).quantity().count(Unit.CARAT);
+            // A weight grows with the cube of the size.
+            double millimetre = StoneWeight.carats(cut, material, StoneSize.of(1));
+            double diameter = Math.rint(100 * StrictMath.cbrt(carats / millimetre)) / 100;
+            throw new Fault(Diagnostic.error("stone-by-weight", place(size))
+                    .with(value.text(), cut.word(), material.name(), millimetres(diameter), StoneWeight.formula(cut))
+                    .suggest(place(size), millimetres(diameter))
+                    .build());
+        });
     }
 
     private Optional<StoneCut> cut(Name word) {

@@ -12,6 +12,11 @@ import bandwright.dsl.source.Span;
 public sealed interface Expression extends Node {
     <R> R accept(Visitor<R> visitor);
 
+    /** Whether it is written as a number without a unit; what is worked out from others is none, whatever it comes to. */
+    default boolean isBareNumber() {
+        return this instanceof NumberLiteral number && number.unit() == null;
+    }
+
     /**
      * A number, with its unit where it has one: {@code 1.9 mm}, {@code 7 1/2}.
      *

@@ -4,11 +4,12 @@ package bandwright.kernel.app;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 import bandwright.dsl.Report;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.PlainRenderer;
+import bandwright.dsl.diagnostic.Severity;
+import bandwright.dsl.source.Place;
 import bandwright.kernel.run.NotebookRun;
 
 /** Tells a person what is wrong with a text, each thing once. */
@@ -40,14 +41,29 @@ final class Complaints {
     static String noRing(NotebookRun run) {
         List<Diagnostic> refusals = run.refusals();
         if (refusals.isEmpty()) {
-            return "there is no ring to measure; a ring is a band with a finger size, a profile and a metal";
+            return run.report().troubles().stream()
+                    .filter(trouble -> trouble.severity() != Severity.NOTE && trouble.place() != null)
+                    .findFirst()
+                    .map(trouble -> "there is no ring to measure yet: " + reason(trouble) + ", in " + where(trouble))
+                    .orElse("there is no ring to measure; a ring is a band with a finger size, a profile and a metal");
         }
         String where = refusals.stream()
-                .flatMap(refusal -> Stream.ofNullable(refusal.place()))
+                .filter(refusal -> refusal.place() != null)
                 .findFirst()
-                .map(place -> place.source().name() + ", line " + place.line())
+                .map(Complaints::where)
                 .orElse("a cell");
         return "the ring was not made, because of "
                 + (refusals.size() == 1 ? "the error in " : refusals.size() + " errors, the first in ") + where;
+    }
+
+    /** What is missing by its name; the sentence about it has been told above. */
+    private static String reason(Diagnostic told) {
+        Place place = told.place();
+        return told.isError() || place == null ? told.message() : "it waits for " + place.text();
+    }
+
+    private static String where(Diagnostic told) {
+        Place place = told.place();
+        return place == null ? "a cell" : place.source().name() + ", line " + place.line();
     }
 }

@@ -123,6 +123,30 @@ class RunVerbTest {
     }
 
     @Test
+    void files_wait_with_a_statement_of_their_cell() throws IOException {
+        Path input = Samples.file(folder, "ring.ring", Samples.RING + "export \"shank.stl\"\nshow weight(nobody)\n");
+
+        Ran ran = Ran.command("run", input);
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.err()).contains("shank.stl is not written");
+        assertThat(files()).doesNotContain("shank.stl");
+    }
+
+    @Test
+    void where_one_name_is_misspelt_it_is_named_and_there_is_no_fingerprint() {
+        Path input = Samples.file(folder, "ring.ring", Samples.RING.replace("width: a", "width: b"));
+
+        Ran ran = Ran.command("run", input);
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.out()).doesNotContain("fingerprint");
+        assertThat(ran.err())
+                .contains("there is no ring to measure yet: it waits for b, in ring.ring, line 2")
+                .doesNotContain("a ring is a band");
+    }
+
+    @Test
     void no_ring_and_nothing_to_run_give_one() {
         Ran none = Ran.command("run", Samples.file(folder, "none.ring", "title \"Nothing yet\"\n"), "--quiet");
         Ran empty = Ran.command("run", Samples.file(folder, "empty.ring", ""), "--quiet");

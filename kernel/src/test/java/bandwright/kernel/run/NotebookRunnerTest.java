@@ -67,6 +67,32 @@ class NotebookRunnerTest {
     }
 
     @Test
+    void what_a_cell_keeps_or_takes_away_stands_beside_a_slip_in_a_question() {
+        for (String kept : List.of(
+                "title \"Quay\"",
+                "forget a",
+                "option \"wide\" { a = 5 mm }",
+                "limit casting-wall 0.7 mm because \"ours\"")) {
+            NotebookRun run = NotebookRunner.run(
+                    notebook(Samples.code("a", Samples.RING.strip()), Samples.code("b", kept + "\nshow 5 mm + 2 g")),
+                    Progress.SILENT);
+
+            assertThat(run.cells().get(1).state()).as(kept).isEqualTo(CellState.UNANSWERED);
+            assertThat(run.refusals()).as(kept).isEmpty();
+        }
+    }
+
+    @Test
+    void a_question_alone_that_is_wrong_is_an_error_of_its_cell() {
+        NotebookRun run = NotebookRunner.run(
+                notebook(Samples.code("a", Samples.RING.strip()), Samples.code("b", "show 5 mm + 2 g")),
+                Progress.SILENT);
+
+        assertThat(run.cells().get(1).state()).isEqualTo(CellState.ERROR);
+        assertThat(run.report().parts()).hasSize(1);
+    }
+
+    @Test
     void a_name_that_starts_with_java_is_no_java_cell() {
         NotebookRun run = NotebookRunner.run(
                 notebook(Samples.code("a", "java-width = 1 mm\n" + Samples.RING.strip())), Progress.SILENT);

@@ -133,7 +133,7 @@ public final class Functions {
             Diagnostic.Builder fault = Diagnostic.error("angle-wanted", operand.place())
                     .with(word, operand.value().kind())
                     .label(operand.place(), operand.about());
-            if (operand.expression() instanceof Expression.NumberLiteral number && number.unit() == null) {
+            if (operand.expression() instanceof Expression.NumberLiteral number && number.isBareNumber()) {
                 fault.suggest(place, word + "(" + number.text() + " deg)");
             }
             throw new Fault(fault.build());

@@ -1,0 +1,2 @@
+show section ring at 90 deg
+show layout lights

@@ -1,0 +1,2 @@
+show weights in platinum
+show weights in wood
