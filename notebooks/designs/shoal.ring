@@ -17,7 +17,7 @@ stone-row fish on shank {
   around   full
   spacing  at least 0.3 mm
   sink     0.1 mm
-  across   -0.85 mm, 0.85 mm
+  across   -0.95 mm, 0.95 mm
   staggered
 }
 

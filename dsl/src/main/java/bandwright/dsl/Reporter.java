@@ -19,6 +19,7 @@ import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Fault;
+import bandwright.dsl.model.Finger;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -79,10 +80,13 @@ final class Reporter {
     }
 
     private static Report.FingerLine finger(Band band) {
+        Finger finger = band.finger();
+        boolean larger =
+                Math.abs(finger.bore().circumferenceMm() - finger.size().circumferenceMm()) > 1e-9;
         return new Report.FingerLine(
-                band.finger().size().text(),
-                band.finger().bore().diameterMm(),
-                band.finger().bore().circumferenceMm());
+                finger.size().text() + (larger ? " with its allowance" : ""),
+                finger.bore().diameterMm(),
+                finger.bore().circumferenceMm());
     }
 
     private Report.PartLine part(Body body) {

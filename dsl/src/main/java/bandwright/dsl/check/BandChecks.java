@@ -15,7 +15,7 @@ import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.SizeSystem;
 
 /**
- * The band as it is worn: thickness, outer edges, finger and size. Thickness is the least over the width of the finished section ({@link ThinPlace}); of a band that
+ * The band as it is worn: thickness, outer edges, finger and size. Thickness is the least over the middle half of the finished section and its open grooves ({@link ThinPlace}); of a band that
  * changes or has arcs cut into it, where it is lowest of its stations, less its grooves; seats are left to the checks of rows. Edges are those of
  * the band's profiles; what grooves make is left out.
  */
@@ -79,6 +79,7 @@ final class BandChecks implements Check {
             least -= outside + inside;
         }
         return look.on("wear-thickness", band.name())
+                .advising(grooves.isEmpty() ? "wear-thickness.plain" : "wear-thickness")
                 .at(new RingPlace(around, across, Double.isNaN(out) ? least : out))
                 .measured(least);
     }

@@ -10,7 +10,8 @@ import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.model.Groove;
 
 /**
- * Where a finished section is thinnest, out from the finger, at steps of 0.01 mm across. Left out is where one of its two surfaces slopes more than 45
+ * Where a finished section is thinnest for wear, out from the finger, at steps of 0.01 mm across: over the middle half of its width, where a band rests on
+ * the finger and a gauge is set (common practice, no source), and in open grooves wherever they lie; towards its sides a domed band thins by its form. Left out is where one of its two surfaces slopes more than 45
  * degrees, as at rounded edges and walls: there thickness is not what lies straight outwards. Parts that lie against each other count as one, and joints beside kept parts as filled.
  *
  * @param across the middle of the stretch that is so thin, mm
@@ -36,7 +37,9 @@ record ThinPlace(double across, double thickness, double height) {
         for (int i = 1; i + 1 < steps; i++) {
             double here = bounds.minX() + (i + 0.5) * STEP_MM;
             boolean joint = grooves.stream().anyMatch(groove -> isJoint(groove, here));
-            if (!joint && flat(spans.get(i - 1), spans.get(i)) && flat(spans.get(i), spans.get(i + 1))) {
+            boolean looked = Math.abs(here - (bounds.minX() + bounds.maxX()) / 2) <= bounds.width() / 4
+                    || grooves.stream().anyMatch(groove -> isOpen(groove, here));
+            if (looked && !joint && flat(spans.get(i - 1), spans.get(i)) && flat(spans.get(i), spans.get(i + 1))) {
                 double metal = metal(spans.get(i));
                 if (metal < least - 1e-6) {
                     least = metal;
@@ -54,6 +57,10 @@ record ThinPlace(double across, double thickness, double height) {
         double across = bounds.minX() + ((first + last) / 2.0 + 0.5) * STEP_MM;
         return Optional.of(
                 new ThinPlace(across, least, there.get(there.size() - 1).to()));
+    }
+
+    private static boolean isOpen(Groove groove, double across) {
+        return groove.keep().isEmpty() && Math.abs(across - groove.acrossMm()) <= groove.widthMm() / 2;
     }
 
     /** In the clearance between a kept part and its walls, which the joint fills. */

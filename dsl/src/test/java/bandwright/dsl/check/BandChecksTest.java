@@ -37,8 +37,23 @@ class BandChecksTest {
         return measured(one("wear-thickness", text + rest));
     }
 
+    /** A circle's arc over 4 mm that rises 0.65 mm: its radius is 3.402 mm, and 1 mm off the middle it has lost 0.15 mm. */
     @Test
-    void the_least_thickness_over_the_width_is_worn() {
+    void a_domed_band_is_measured_where_it_rests_on_the_finger() {
+        double radius = (2 * 2 + 0.65 * 0.65) / (2 * 0.65);
+        double lost = radius - Math.sqrt(radius * radius - 1);
+
+        assertThat(worn("d-shape(width: 4 mm, height: 1.9 mm, side: 1.25 mm)", ""))
+                .isCloseTo(1.9 - lost, within(0.004));
+        assertThat(worn(
+                        "flat(width: 6 mm, height: 3 mm)",
+                        "cut line from shank { width 0.8 mm  depth 1 mm  across 2.2 mm }"))
+                .as("a groove near the side counts")
+                .isCloseTo(2, within(1e-6));
+    }
+
+    @Test
+    void the_least_thickness_over_the_middle_and_its_grooves_is_worn() {
         // A hollow outside: its middle lies 0.9 mm below its edges.
         assertThat(worn("concave(width: 5 mm, height: 1.7 mm, dip: 0.9 mm)", ""))
                 .isCloseTo(0.8, within(1e-3));
@@ -50,10 +65,18 @@ class BandChecksTest {
                 .isCloseTo(0.5, within(1e-6));
     }
 
-    /** Beyond 45 degrees thickness is not what lies straight outwards: a circle's arc of radius 2.5625 mm is 1.25 mm high there. */
+    /** A circle's arc of radius 2.5625 mm, its middle 0.5625 mm below the finger, runs out to nothing: a quarter of the width off the middle it is 1.674 mm high. */
+    @Test
+    void a_form_that_runs_out_to_nothing_is_measured_where_it_rests() {
+        assertThat(worn("half-round(width: 5 mm, height: 2 mm)", "")).isCloseTo(1.674, within(0.004));
+    }
+
+    /** Beyond 45 degrees thickness is not what lies straight outwards. */
     @Test
     void steep_flanks_are_no_thin_places() {
-        assertThat(worn("half-round(width: 5 mm, height: 2 mm)", "")).isCloseTo(1.25, within(0.02));
+        assertThat(worn("knife-edge(width: 3 mm, height: 3.6 mm, side: 1.2 mm)", ""))
+                .as("all of it slopes more than 45 degrees: the lowest station stands for it")
+                .isCloseTo(3.6, within(1e-6));
     }
 
     @Test
