@@ -3,11 +3,14 @@ package bandwright.dsl;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 import org.jspecify.annotations.Nullable;
 
@@ -29,6 +32,7 @@ import bandwright.dsl.model.Fault;
 import bandwright.dsl.parse.ParseResult;
 import bandwright.dsl.parse.RingParser;
 import bandwright.dsl.resolve.Definitions;
+import bandwright.dsl.resolve.Entry;
 import bandwright.dsl.resolve.OwnFunction;
 import bandwright.dsl.resolve.Resolution;
 import bandwright.dsl.resolve.expression.Functions;
@@ -337,12 +341,13 @@ public final class Workbench {
         return new Workbench(definitions.startingOver(cellIds), workshop, texts, List.of(), RefusedCells.NONE);
     }
 
-    /** This design as the next step of another: the other's story goes on with what is not the same here. */
-    public Workbench asNextOf(Workbench before) {
-        Workbench next = before.decided(definitions, refused);
-        next.ring = ring;
-        next.faults = faults;
-        return next;
+    /** Whether all that some cells made in another design is held here too, each by the very statement it was there. */
+    public boolean holdsAllOf(Workbench other, Predicate<String> cellIds) {
+        Set<Entry> here = Collections.newSetFromMap(new IdentityHashMap<>());
+        here.addAll(definitions.entries());
+        return other.definitions.entries().stream()
+                .filter(entry -> cellIds.test(entry.cellId()))
+                .allMatch(here::contains);
     }
 
     /** What is wrong, or waits, in a text that this design holds, as things stand now. */

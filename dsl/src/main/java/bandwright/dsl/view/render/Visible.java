@@ -46,7 +46,7 @@ final class Visible {
         boolean turnedAway = by * cx - bx * cy <= 0;
         int first = (int) Math.max(0, Math.min(height, top));
         int last = (int) Math.max(-1, Math.min(height - 1, bottom));
-        return turnedAway || first > last ? 1 << 16 : first << 16 | last;
+        return turnedAway || first > last ? Short.MAX_VALUE << 16 : first << 16 | last;
     }
 
     /** The triangles seen in some rows of pixels. */

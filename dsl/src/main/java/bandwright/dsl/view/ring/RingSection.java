@@ -87,13 +87,16 @@ public final class RingSection {
                     // A part that takes only some of the round is not met everywhere.
                     continue;
                 }
+                // One after the other is taken off, so that what two pins share is drawn once.
                 List<Prongs> pins = cutPins(body.name());
-                Region metal = pins.isEmpty() ? cut : cut(SetPins.without(ring, pins), body.name());
-                drawn.add(part(body.name(), section, metal));
-                for (Prongs prongs : pins) {
-                    Region others = cut(SetPins.without(ring, List.of(prongs)), body.name());
-                    drawn.add(part(prongs.name(), section, withoutSpecks(RegionBoolean.difference(cut, others))));
+                List<Section.Part> cutPins = new ArrayList<>();
+                for (int i = 0; i < pins.size(); i++) {
+                    Region left = cut(SetPins.without(ring, pins.subList(0, i + 1)), body.name());
+                    cutPins.add(part(pins.get(i).name(), section, withoutSpecks(RegionBoolean.difference(cut, left))));
+                    cut = left;
                 }
+                drawn.add(part(body.name(), section, cut));
+                drawn.addAll(cutPins);
             }
         }
         String angle = QuantityFormat.format(Quantity.degrees(degrees));

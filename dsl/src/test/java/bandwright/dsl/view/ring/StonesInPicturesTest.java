@@ -83,6 +83,22 @@ class StonesInPicturesTest {
     }
 
     @Test
+    void what_two_pins_share_is_drawn_once() {
+        Ring ring = TextRing.of(
+                PINNED + "prongs more for lights on shank { diameter 0.7 mm  rise 0.3 mm  reach 0.1 mm }\n");
+
+        Section section = RingSection.of(ring, Set.of("shank"), 5);
+
+        double whole = HalfPlaneSlice.of(ring.body("shank").mesh(), Math.toRadians(5))
+                .moments()
+                .area();
+        assertThat(section.parts().stream()
+                        .mapToDouble(part -> part.region().moments().area())
+                        .sum())
+                .isCloseTo(whole, within(0.005));
+    }
+
+    @Test
     void a_section_through_a_stone_has_its_pins_behind_and_no_word() {
         Section section = RingSection.of(TextRing.of(PINNED), Set.of("shank"), 0);
 

@@ -69,6 +69,7 @@ public final class Desk implements AutoCloseable {
         folder(routes, "stop", this::stop);
         folder(routes, "format", Desk::format);
         notebook(routes, "open", this::look);
+        notebook(routes, "fresh", this::fresh);
         notebook(routes, "change", this::change);
         notebook(routes, "back", (notebook, asked) -> go(notebook, asked, false));
         notebook(routes, "again", (notebook, asked) -> go(notebook, asked, true));
@@ -199,13 +200,24 @@ public final class Desk implements AutoCloseable {
                 .put("source", Formatter.format(asked.path("source").asText()));
     }
 
-    /** The notebook as it stands, here and in its file. */
-    private ObjectNode look(OpenNotebook notebook, JsonNode asked) throws DeskFault {
-        boolean again = notebook.readAgain();
+    /** The notebook as it stands; a file that cannot be read any more leaves what is known of it. */
+    private ObjectNode look(OpenNotebook notebook, JsonNode asked) {
+        ObjectNode fresh = fresh(notebook, asked);
+        return DeskJson.whole(notebook).put("readAgain", fresh.path("readAgain").asBoolean());
+    }
+
+    /** Whether another program has written the file, which then was read again. */
+    private ObjectNode fresh(OpenNotebook notebook, JsonNode asked) {
+        boolean again;
+        try {
+            again = notebook.readAgain();
+        } catch (DeskFault gone) {
+            again = false;
+        }
         if (again) {
             tell(notebook, asked);
         }
-        return DeskJson.whole(notebook).put("readAgain", again);
+        return JsonNodeFactory.instance.objectNode().put("readAgain", again);
     }
 
     /** Changes of one page, in their order; other pages hear of them. */

@@ -2,9 +2,11 @@
 package bandwright.kernel.page.desk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,9 +30,9 @@ import bandwright.kernel.notebook.NotebookCell;
  * The design that a notebook's cells make, kept true at every change: what cells define is taken over at once, what they ask is answered when the page
  * asks for it. Cells in Java are programs: they run when a person says so, and not before.
  *
- * <p>In which order things were typed never shows. Where no cell undoes what another has made, a cell is answered by the whole design. A cell above
- * one that replaces or forgets something is answered by the cells down to itself, as in a run from the top: it tells of the ring before she changed
- * her mind.
+ * <p>It is the design of a run from the top, whatever was typed first. A cell is answered by the whole of it; only a cell above one that replaces or
+ * forgets something is answered by the cells down to itself: it tells of the ring before she changed her mind. While a text cannot be taken over, what
+ * the cell last said holds.
  *
  * <p>For one thread at a time.
  */
@@ -49,7 +51,13 @@ final class LiveDesign {
 
     private final Map<String, String> shown = new LinkedHashMap<>();
     private final Map<String, Optional<String>> prints = new HashMap<>();
+    /** Cells that replace or take away what others have made. */
+    private final Set<String> undoing = new HashSet<>();
+    /** The last run from the top, cell by cell; nothing where something was taken over since without one. */
+    private Map<String, Stage> ran = new LinkedHashMap<>();
+    /** Of that run what is above the last cell that undoes something. */
     private Map<String, Stage> stages = Map.of();
+
     private List<String> order = List.of();
     private Workbench workbench = Workbench.empty();
 
@@ -74,32 +82,43 @@ final class LiveDesign {
                 now.put(cell.id(), new SourceText("cell " + number, cell.source()));
             }
         }
-        boolean undone = undoes();
+        Workbench before = workbench;
         for (String gone : new ArrayList<>(texts.keySet())) {
             if (!now.containsKey(gone)) {
                 forget(gone);
+                languages.forget(gone);
             }
         }
-        Set<String> changed = new HashSet<>();
-        now.forEach((id, text) -> {
-            SourceText before = texts.get(id);
-            if (before == null || !before.text().equals(text.text())) {
-                texts.put(id, text);
-                changed.add(id);
-            }
-        });
         List<String> placed = List.copyOf(now.keySet());
-        boolean same = changed.isEmpty() && placed.equals(order);
+        boolean undone = undoes() || !placed.equals(order);
         order = placed;
-        if (!same) {
+        Set<String> changed = new LinkedHashSet<>();
+        for (Map.Entry<String, SourceText> entry : now.entrySet()) {
+            SourceText old = texts.get(entry.getKey());
+            if (old == null || !old.equals(entry.getValue())) {
+                if (old != null && isJava(old) != isJava(entry.getValue())) {
+                    forget(entry.getKey());
+                }
+                texts.put(entry.getKey(), entry.getValue());
+                changed.add(entry.getKey());
+            }
+        }
+        if (!changed.isEmpty() || undone) {
             if (!undone) {
-                placed.stream().filter(changed::contains).forEach(this::define);
+                ran.clear();
+                changed.forEach(this::define);
+                tryRefusedAgain();
             }
             if (undone || undoes()) {
-                runFromTheTop();
+                runFromTheTop(changed);
             } else {
                 stages = Map.of();
-                tryRefusedAgain();
+            }
+        }
+        for (String id : placed) {
+            if (isJava(text(id)) && !workbench.holdsAllOf(before, id::equals)) {
+                // What the program has set was said again by a ring cell: it is for a person to run it again.
+                shown.remove(id);
             }
         }
         return changed;
@@ -110,9 +129,10 @@ final class LiveDesign {
         sound.remove(id);
         told.remove(id);
         refused.remove(id);
+        undoing.remove(id);
         shown.remove(id);
+        ran.clear();
         become(workbench.without(id));
-        languages.forget(id);
     }
 
     private void become(Workbench next) {
@@ -138,9 +158,18 @@ final class LiveDesign {
         } else {
             refused.remove(id);
             sound.put(id, text);
+            mark(id, before, outcome.workbench());
         }
         tell(id, text, outcome);
         return outcome.workbench();
+    }
+
+    private void mark(String id, Workbench before, Workbench with) {
+        if (with.holdsAllOf(before, other -> !other.equals(id))) {
+            undoing.remove(id);
+        } else {
+            undoing.add(id);
+        }
     }
 
     private void tell(String id, SourceText text, Outcome outcome) {
@@ -155,62 +184,78 @@ final class LiveDesign {
     }
 
     private boolean undoes(String id) {
-        return FORGETS.matcher(text(id).text()).find()
-                || told.getOrDefault(id, List.of()).stream()
-                        .anyMatch(diagnostic -> diagnostic.code().equals("redefined"));
+        return undoing.contains(id) || FORGETS.matcher(text(id).text()).find();
     }
 
-    private void runFromTheTop() {
+    /** @param changed cells whose texts are others than in the last run; what stands above the first of them is as it was */
+    private void runFromTheTop(Set<String> changed) {
         List<String> ringCells = ringCells();
         Workbench next = workbench.startingOver(ringCells);
         Map<String, Stage> all = new LinkedHashMap<>();
-        for (String id : ringCells) {
-            Workbench before = next;
-            next = defined(before, id);
-            SourceText good = sound.get(id);
-            if (refused.contains(id) && good != null) {
-                // What it said before it was broken holds until it is mended.
-                next = defined(languages.of(good).define(before, id, good).workbench(), id);
+        List<String> before = List.copyOf(ran.keySet());
+        boolean same = true;
+        for (int i = 0; i < ringCells.size(); i++) {
+            String id = ringCells.get(i);
+            same &= i < before.size() && before.get(i).equals(id) && !changed.contains(id);
+            Stage stage = same ? ran.get(id) : stage(next, id);
+            if (stage != null) {
+                all.put(id, stage);
+                next = stage.with();
             }
-            all.put(id, new Stage(before, next));
         }
-        List<String> above = new ArrayList<>(ringCells);
-        while (!above.isEmpty() && !undoes(above.get(above.size() - 1))) {
-            all.remove(above.remove(above.size() - 1));
+        ran = all;
+        Map<String, Stage> above = new LinkedHashMap<>(all);
+        for (int i = ringCells.size() - 1; i >= 0 && !undoes(ringCells.get(i)); i--) {
+            above.remove(ringCells.get(i));
         }
-        stages = all;
-        become(next.asNextOf(workbench));
+        stages = above;
+        become(next);
+    }
+
+    private Stage stage(Workbench before, String id) {
+        Workbench with = defined(before, id);
+        SourceText good = sound.get(id);
+        if (refused.contains(id) && good != null) {
+            // What it said before it was broken holds until it is mended.
+            Workbench held = languages.of(good).define(before, id, good).workbench();
+            mark(id, before, held);
+            with = defined(held, id);
+        }
+        return new Stage(before, with);
     }
 
     /** What was wrong with a cell may have been mended in another, or be right together with another that is refused for it. */
     private void tryRefusedAgain() {
+        List<String> readable = refused.stream()
+                .filter(id -> Workbench.canRead(text(id)))
+                .sorted(Comparator.comparingInt(order::indexOf))
+                .toList();
         boolean taken = true;
         while (taken) {
             taken = false;
-            for (String id : order) {
+            for (String id : readable) {
                 if (refused.contains(id)) {
                     define(id);
                     taken |= !refused.contains(id);
                 }
             }
         }
-        if (refused.size() > 1 && isSoundFromTheTop()) {
-            runFromTheTop();
+        if (readable.stream().filter(refused::contains).count() > 1 && refusedFromTheTop() < refused.size()) {
+            runFromTheTop(Set.of());
         }
     }
 
-    private boolean isSoundFromTheTop() {
+    /** How many cells a run from the top would refuse, as their texts stand. */
+    private int refusedFromTheTop() {
         List<String> ringCells = ringCells();
         Workbench next = workbench.startingOver(ringCells);
+        int count = 0;
         for (String id : ringCells) {
-            SourceText text = text(id);
-            Outcome outcome = languages.of(text).define(next, id, text);
-            if (outcome.hasErrors()) {
-                return false;
-            }
+            Outcome outcome = languages.of(text(id)).define(next, id, text(id));
+            count += outcome.hasErrors() ? 1 : 0;
             next = outcome.workbench();
         }
-        return true;
+        return count;
     }
 
     private List<String> ringCells() {
@@ -253,7 +298,7 @@ final class LiveDesign {
     boolean isStale(String id) {
         SourceText text = text(id);
         if (isJava(text)) {
-            return !shown.containsKey(id);
+            return !text.text().equals(shown.get(id));
         }
         Optional<String> print = print(id);
         return print.isPresent() && !print.get().equals(shown.get(id));
@@ -314,11 +359,13 @@ final class LiveDesign {
         }
         tell(id, text, outcome);
         if (isJava(text)) {
+            mark(id, question.before(), workbench);
             // Others may have waited for what it gives.
+            ran.clear();
             tryRefusedAgain();
         }
         if (whole) {
-            shown.put(id, isJava(text) ? "" : print(id).orElse(""));
+            shown.put(id, isJava(text) ? text.text() : print(id).orElse(""));
         }
         return true;
     }

@@ -113,10 +113,16 @@ final class NotebookFolder {
         write(hidden(name, PAST), PastJson.write(past, PastJson.mark(disk)));
     }
 
-    /** Writes the notebook, and forgets the draft. */
-    void save(String name, Notebook notebook) throws DeskFault {
-        write(place(name), text(notebook));
+    /**
+     * Writes the notebook, and forgets the draft.
+     *
+     * @return what was written
+     */
+    String save(String name, Notebook notebook) throws DeskFault {
+        String text = text(notebook);
+        write(place(name), text);
         forgetDraft(name);
+        return text;
     }
 
     /** As a file holds it. */

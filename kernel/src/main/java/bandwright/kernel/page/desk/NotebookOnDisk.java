@@ -83,8 +83,7 @@ final class NotebookOnDisk {
             other = folder.keepOther(name, now, other);
             throw new DeskFault(name + " was changed by another program; what this page has is in " + other.name());
         }
-        folder.save(name, now);
-        text = folder.text(name);
+        text = folder.save(name, now);
         kept = now;
         bare = now.withoutResults();
     }

@@ -338,6 +338,7 @@ final class OpenNotebook implements AutoCloseable {
         file.readAgain();
         cells.become(file.notebook().cells());
         past.did(before, moment(), null);
+        folder.keepPast(name, past, file.text());
         answered = false;
         design.follow(cells.all());
         return true;

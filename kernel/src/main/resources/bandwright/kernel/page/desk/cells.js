@@ -213,11 +213,7 @@ class Cells extends Typing {
     /** As the desk has it now. */
     async look() {
         try {
-            const state = await ask('open', { name: this.name });
-            if (state.readAgain) {
-                this.say(`Another program has written ${this.name}: this is what it holds now. Take back brings what was here before.`);
-            }
-            this.show(state);
+            this.show(await ask('open', { name: this.name }));
         } catch (fault) {
             this.say(fault.message);
         }

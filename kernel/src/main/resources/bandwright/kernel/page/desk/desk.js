@@ -149,7 +149,14 @@ async function look() {
 }
 
 // Who comes back to this page may have changed the file elsewhere.
-window.addEventListener('focus', () => look());
+window.addEventListener('focus', async () => {
+    const name = open?.name;
+    const fresh = name && await ask('fresh', { name }).catch(() => ({}));
+    if (fresh?.readAgain && open?.name === name) {
+        say(`Another program has written ${name}: this is what it holds now. Take back brings what was here before.`);
+        await look();
+    }
+});
 
 const news = new EventSource('/events');
 let heard_before = false;

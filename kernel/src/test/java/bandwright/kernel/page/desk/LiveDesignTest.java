@@ -16,7 +16,9 @@ import bandwright.dsl.Outcome;
 import bandwright.dsl.Workbench;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.source.SourceText;
+import bandwright.kernel.cell.CellConsole;
 import bandwright.kernel.cell.CellLanguages;
+import bandwright.kernel.cell.java.JavaCells;
 import bandwright.kernel.notebook.CellKind;
 import bandwright.kernel.notebook.NotebookCell;
 
@@ -173,19 +175,108 @@ class LiveDesignTest {
 
     @Test
     void a_page_that_stays_open_keeps_no_story_of_its_own_steps() {
-        List<String> sources = new ArrayList<>(A_CHANGE_OF_MIND);
+        List<String> sources = new ArrayList<>(
+                List.of("a = 1 mm because \"as ordered\"", "a = 2 mm because \"she wants more\"", "show decisions"));
         LiveDesign design = of(sources);
-        String once = String.valueOf(explained(design));
-        for (int i = 0; i < 5; i++) {
-            design.follow(cells(A_CHANGE_OF_MIND.subList(0, 5)));
-            design.follow(cells(A_CHANGE_OF_MIND));
+        for (String typed : List.of("2", "3", "35", "4", "2")) {
+            sources.set(1, "a = " + typed + " mm because \"she wants more\"");
+            design.follow(cells(sources));
         }
-        assertThat(explained(design)).isEqualTo(once);
+        List<NotebookCell> cells = new ArrayList<>(cells(sources));
+        for (int i = 0; i < 3; i++) {
+            NotebookCell second = cells.remove(1);
+            design.follow(cells);
+            cells.add(1, second);
+            design.follow(cells);
+        }
+        assertThat(said(design, 2)).isEqualTo(said(of(sources), 2)).contains("she wants more");
     }
 
-    private static String explained(LiveDesign design) {
-        return String.valueOf(design.workbench()
-                .run("asked", new SourceText("asked", "explain thickness"))
-                .answers());
+    @Test
+    void a_cell_of_a_changed_mind_that_is_being_typed_leaves_the_cells_above_as_they_were() {
+        List<String> sources = new ArrayList<>(List.of("a = 1 mm", "show a", "a = 3 mm", "show a"));
+        LiveDesign design = of(sources);
+        sources.set(2, "a = 3 mm +");
+        design.follow(cells(sources));
+        assertThat(said(design, 1)).contains("1 mm").doesNotContain("3 mm");
+        assertThat(said(design, 3)).contains("3 mm");
+    }
+
+    @Test
+    void a_cell_that_is_taken_after_all_and_changes_a_mind_counts_as_in_a_run() {
+        List<String> sources = new ArrayList<>(List.of("x = 1 mm", "show x", "x = 2 mm\ny = h + 1 mm", "h = 2 deg"));
+        LiveDesign design = of(sources);
+        sources.set(3, "h = 2 mm");
+        design.follow(cells(sources));
+        assertThat(said(design, 1)).isEqualTo(said(of(sources), 1)).contains("1 mm");
+    }
+
+    @Test
+    void limits_and_other_nameless_statements_that_are_said_again_change_a_mind_too() {
+        List<String> sources = List.of(
+                RING,
+                "limit casting-wall 3 mm because \"thick\"",
+                "show checks",
+                "limit casting-wall 0.2 mm because \"thin\"",
+                "show checks");
+        LiveDesign design = of(sources);
+        assertThat(said(design, 2)).contains("at least 3 mm");
+        assertThat(said(design, 4)).contains("at least 0.2 mm");
+    }
+
+    @Test
+    void the_order_of_cells_counts_where_they_are_moved() {
+        List<NotebookCell> cells = new ArrayList<>(cells(List.of("title \"A\"", "title \"B\"", RING)));
+        LiveDesign design = empty();
+        design.follow(cells);
+        cells.add(0, cells.remove(1));
+        design.follow(cells);
+        LiveDesign fresh = empty();
+        fresh.follow(cells);
+        assertThat(design.workbench().numbers().title())
+                .isEqualTo(fresh.workbench().numbers().title());
+    }
+
+    @Test
+    void two_cells_that_are_right_together_are_taken_beside_a_third_that_is_not() {
+        List<String> sources = new ArrayList<>(List.of("h = 2 mm", "w = h + 1 mm", "z = = 1"));
+        LiveDesign design = of(sources);
+        sources.set(0, "h = 2 deg");
+        design.follow(cells(sources));
+        sources.set(1, "w = h + 1 deg");
+        design.follow(cells(sources));
+        assertThat(messages(design, 0)).isEmpty();
+        assertThat(messages(design, 1)).isEmpty();
+        assertThat(messages(design, 2)).isNotEmpty();
+    }
+
+    @Test
+    void a_cell_that_becomes_a_program_says_nothing_of_what_it_said() {
+        List<String> sources = new ArrayList<>(List.of("a = 2 mm", "show a"));
+        LiveDesign design = new LiveDesign(new CellLanguages(List.of(new JavaCells())));
+        design.follow(cells(sources));
+        sources.set(0, "java\nint i = 1;");
+        design.follow(cells(sources));
+        assertThat(design.workbench().valueOf("a")).isEmpty();
+        assertThat(design.isStale("c0")).isTrue();
+    }
+
+    @Test
+    void a_program_whose_word_a_ring_cell_has_taken_back_is_to_be_run_again() {
+        List<String> sources = new ArrayList<>(List.of("a = 2 mm", "java\ndesign.set(\"a\", mm(3));", "show a"));
+        try (CellLanguages languages = new CellLanguages(List.of(new JavaCells()))) {
+            LiveDesign design = new LiveDesign(languages);
+            design.follow(cells(sources));
+            LiveDesign.Question question = design.question("c1");
+            Outcome outcome = question.language().run(question.before(), "c1", question.text(), CellConsole.SILENT);
+            assertThat(design.adopt(question, outcome, true)).isTrue();
+            assertThat(said(design, 2)).contains("3 mm");
+            assertThat(design.isStale("c1")).isFalse();
+            sources.set(0, "a = 4 mm");
+            design.follow(cells(sources));
+            assertThat(said(design, 2).contains("3 mm") || design.isStale("c1"))
+                    .as("what a program has set holds, or the program is marked")
+                    .isTrue();
+        }
     }
 }
