@@ -142,8 +142,8 @@ public final class SectionDrawing {
             text(part.name() + metal, new Point(text, y), size, StrokeText.Anchor.START);
             y -= 1.7 * size;
         }
-        y = silhouettes(section.stones(), STONE, STONE_EDGE, left, y);
-        y = silhouettes(section.pins(), PIN, INK, left, y);
+        y = silhouettes(section.stones(), "", STONE, STONE_EDGE, left, y);
+        y = silhouettes(section.pins(), ", behind the cut", PIN, INK, left, y);
         for (String note : section.notes()) {
             text(note, new Point(left, y), size, StrokeText.Anchor.START);
             y -= 1.7 * size;
@@ -152,14 +152,15 @@ public final class SectionDrawing {
         return y;
     }
 
-    private double silhouettes(List<Section.Silhouette> shown, int fill, int edge, double left, double top) {
+    private double silhouettes(
+            List<Section.Silhouette> shown, String where, int fill, int edge, double left, double top) {
         Set<String> names = new LinkedHashSet<>();
         shown.forEach(silhouette -> names.add(silhouette.name()));
         names.remove("");
         double y = top;
         for (String name : names) {
             marks.add(new Mark.Shape(swatch(left, y), fill, edge, 0.22 * paper));
-            text(name, new Point(left + 3.1 * size, y), size, StrokeText.Anchor.START);
+            text(name + where, new Point(left + 3.1 * size, y), size, StrokeText.Anchor.START);
             y -= 1.7 * size;
         }
         return y;

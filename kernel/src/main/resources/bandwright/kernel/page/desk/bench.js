@@ -25,7 +25,7 @@ class Bench {
         this.views = made('div', { className: 'turntable-bar', role: 'group', 'aria-label': 'View' });
         this.numbers = made('div', { className: 'desk-numbers' });
         this.handles = made('div', { className: 'desk-handles' });
-        this.checks = made('div', { className: 'desk-checks' });
+        this.checks = made('div', { className: 'desk-checks' }, made('p', {}, 'They are looked at when nothing else is at work.'));
         room.replaceChildren(
             made('h2', { className: 'desk-unseen' }, 'The ring'), this.views, figure,
             made('section', { 'aria-label': 'Numbers' }, made('h3', {}, 'Numbers'), this.numbers),
@@ -65,7 +65,7 @@ class Bench {
             const base = step ? this.before.get(one.key) : this.last?.get(one.key);
             const difference = one.value !== undefined && base !== undefined && base !== one.value ? one.value - base : null;
             const value = one.value === undefined ? one.words : `${figure(one.value)} ${one.unit}`;
-            const sign = difference === null ? '' : `${difference > 0 ? '+' : '−'}${figure(Math.abs(difference))}`;
+            const sign = difference === null ? '' : `${difference > 0 ? '+' : '−'}${Number(Math.abs(difference).toPrecision(3))} ${one.unit}`;
             return made('tr', {}, made('th', { scope: 'row' }, one.name, one.value === undefined || !one.words ? '' : made('small', {}, ' ' + one.words)),
                 ...(one.value === undefined ? [made('td', { colSpan: 2 }, value)]
                     : [made('td', {}, value), made('td', { className: 'desk-difference' }, sign)]));
