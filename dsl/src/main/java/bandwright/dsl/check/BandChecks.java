@@ -7,6 +7,7 @@ import java.util.Optional;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.geometry.plane.Curve;
+import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.model.Band;
@@ -23,8 +24,14 @@ final class BandChecks implements Check {
     /** Corners no further out than this share of the height lie on the finger. */
     private static final double INNER_SHARE = 0.1;
 
-    /** The direction of a curve at its end is taken over this share of it. */
-    private static final double END_SHARE = 1e-4;
+    /** Steeper than 60 degrees is upright. */
+    private static final double LEVEL_COSINE = 0.5;
+
+    /** So near to straight, curves run into one another. */
+    private static final double SMOOTH_DEGREES = 0.01;
+
+    /** From here on a corner is hollow, not sharp. */
+    private static final double HOLLOW_DEGREES = 180 + SMOOTH_DEGREES;
 
     @Override
     public String key() {
@@ -52,6 +59,7 @@ final class BandChecks implements Check {
         double around = 0;
         double across = 0;
         double out = Double.NaN;
+        boolean thin = false;
         for (Band.Station station : band.stations()) {
             if (station.section().heightMm() < least) {
                 least = station.section().heightMm();
@@ -66,11 +74,12 @@ final class BandChecks implements Check {
                 .filter(groove -> parts.stream().anyMatch(part -> groove.from().contains(part.name())))
                 .toList();
         if (parts.stream().allMatch(PartSection::isTurned)) {
-            Optional<ThinPlace> thin = ThinPlace.of(parts, look.ring().design().grooves());
-            if (thin.isPresent()) {
-                least = thin.get().thickness();
-                across = thin.get().across();
-                out = thin.get().height() - band.finger().innerRadiusMm();
+            Optional<ThinPlace> place = ThinPlace.of(parts, look.ring().design().grooves());
+            if (place.isPresent()) {
+                thin = true;
+                least = place.get().thickness();
+                across = place.get().across();
+                out = place.get().height() - band.finger().innerRadiusMm();
             }
         } else if (!grooves.isEmpty()) {
             // On arcs and changing bands all depths are taken off the lowest place: the thickness is no less than that.
@@ -78,10 +87,25 @@ final class BandChecks implements Check {
             double inside = deepest(grooves, true);
             least -= outside + inside;
         }
-        return look.on("wear-thickness", band.name())
+        List<String> through = new ArrayList<>(List.of(band.name()));
+        if (thin) {
+            through.addAll(keptAt(look, parts, across));
+        }
+        return look.on("wear-thickness", through.toArray(String[]::new))
+                .saying(through.size() > 1 ? "wear-thickness.together" : "wear-thickness")
                 .advising(grooves.isEmpty() ? "wear-thickness.plain" : "wear-thickness")
                 .at(new RingPlace(around, across, Double.isNaN(out) ? least : out))
                 .measured(least);
+    }
+
+    /** Kept parts that lie at a place across: what is worn there is they and what they lie in. */
+    private static List<String> keptAt(Look look, List<PartSection> parts, double across) {
+        return look.ring().design().grooves().stream()
+                .filter(groove -> Math.abs(across - groove.acrossMm()) < groove.widthMm() / 2)
+                .filter(groove -> parts.stream().anyMatch(part -> groove.from().contains(part.name())))
+                .flatMap(groove -> groove.keep().stream())
+                .map(Groove.Keep::part)
+                .toList();
     }
 
     private static double deepest(List<Groove> grooves, boolean inside) {
@@ -93,7 +117,7 @@ final class BandChecks implements Check {
     }
 
     private static Optional<Finding> edges(Look look, Band band) {
-        double sharpest = 180;
+        double sharpest = HOLLOW_DEGREES;
         RingPlace place = null;
         for (Band.Station station : band.stations()) {
             Outline outline = station.section().outline().counterClockwise();
@@ -103,7 +127,8 @@ final class BandChecks implements Check {
                 Curve after = curves.get((i + 1) % curves.size());
                 Point corner = before.end();
                 double angle = inside(before, after);
-                if (corner.y() > INNER_SHARE * station.section().heightMm() && angle < sharpest - 1e-6) {
+                boolean atFinger = corner.y() <= INNER_SHARE * station.section().heightMm() || isInner(before, after);
+                if (!atFinger && angle < sharpest - 1e-6) {
                     sharpest = angle;
                     place = new RingPlace(station.degrees(), corner.x(), corner.y());
                 }
@@ -114,17 +139,28 @@ final class BandChecks implements Check {
                 : Optional.of(look.on("edge-angle", band.name()).at(place).measured(sharpest));
     }
 
+    /** Where an inner curve, which faces the finger, meets an upright side: however high it has risen there, it lies at the finger. */
+    private static boolean isInner(Curve before, Curve after) {
+        return (facesFinger(before.endHeading()) && isUpright(after))
+                || (isUpright(before) && facesFinger(after.startHeading()));
+    }
+
+    /** Outlines go round counter-clockwise: what faces the finger runs to the fingertip's side. */
+    private static boolean facesFinger(double heading) {
+        return StrictMath.cos(heading) > LEVEL_COSINE;
+    }
+
+    private static boolean isUpright(Curve curve) {
+        return curve instanceof Line line && Math.abs(StrictMath.cos(line.startHeading())) < LEVEL_COSINE;
+    }
+
     /** The angle of the metal between two curves, degrees; over 180 in a hollow corner. */
     private static double inside(Curve before, Curve after) {
-        Point in = before.at(1 - END_SHARE);
-        Point corner = before.end();
-        Point out = after.at(END_SHARE);
-        double ax = corner.x() - in.x();
-        double ay = corner.y() - in.y();
-        double bx = out.x() - corner.x();
-        double by = out.y() - corner.y();
-        double turn = StrictMath.atan2(ax * by - ay * bx, ax * bx + ay * by) * (180 / StrictMath.PI);
-        return 180 - turn;
+        double turn = after.startHeading() - before.endHeading();
+        double round = 2 * StrictMath.PI;
+        double nearest = turn - round * StrictMath.rint(turn / round);
+        double angle = 180 - nearest * (180 / StrictMath.PI);
+        return Math.abs(angle - 180) < SMOOTH_DEGREES ? 180 : angle;
     }
 
     /** Sizes that can be worked out and that hardly a hand has: by the limit that is nearer. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 
+import org.jspecify.annotations.Nullable;
+
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.model.Seats;
@@ -37,10 +39,17 @@ final class BoreWebs {
         StonePairs pairs = new StonePairs();
         search(bores(ring, seats), 0, i -> !alike || i % layout.perLine() == 0, pairs, true);
         boolean deeper = !pairs.isEmpty() && pairs.least() < Math.max(0, web) - SAME_MM;
-        return List.of(look.on(key(bench), seats.row())
+        RingPlace at = deeper ? pairs.place(inner) : StoneChecks.nearest(layout).place(inner);
+        return List.of(web(look, bench, deeper ? pairs.least() : web, at, seats.row()));
+    }
+
+    /** @param left what stands between the bores, mm; below 0 so far they are in each other */
+    private static Finding web(Look look, boolean bench, double left, @Nullable RingPlace at, String... rows) {
+        return look.on(key(bench), rows)
+                .saying(left > 0 ? key(bench) : key(bench) + ".joined")
                 .telling("between")
-                .at(deeper ? pairs.place(inner) : StoneChecks.nearest(layout).place(inner))
-                .measured(deeper ? pairs.least() : web));
+                .at(at)
+                .measured(left);
     }
 
     /** The bores of every two rows of a band that come near each other. */
@@ -71,10 +80,8 @@ final class BoreWebs {
                     search(bores, border, bore -> bore < border, pairs, false);
                     if (pairs.least() <= NEAR_MM) {
                         boolean bench = !cast.contains(one.name()) || !cast.contains(other.name());
-                        findings.add(look.on(key(bench), one.row(), other.row())
-                                .telling("between")
-                                .at(pairs.place(StoneChecks.inner(ring, first)))
-                                .measured(pairs.least()));
+                        RingPlace at = pairs.place(StoneChecks.inner(ring, first));
+                        findings.add(web(look, bench, pairs.least(), at, one.row(), other.row()));
                     }
                 }
             }

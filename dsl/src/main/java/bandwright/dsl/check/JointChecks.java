@@ -6,7 +6,7 @@ import java.util.List;
 
 import bandwright.dsl.model.Groove;
 
-/** What holds a kept part in its place, and the gap that solder wants. */
+/** What holds a kept part in its place, the room it slides in with, and the gap that solder wants. */
 final class JointChecks implements Check {
     @Override
     public String key() {
@@ -24,13 +24,31 @@ final class JointChecks implements Check {
             boolean poured = groove.letIn().orElse(null) instanceof Groove.LetInCast;
             findings.add(Look.without(key(), Severity.ADVICE, keep.part())
                     .holds(poured || groove.joint().isPresent()));
-            if (groove.joint().filter(joint -> joint.equals("solder")).isPresent()) {
-                findings.add(look.on("solder-gap", look.limits().get("solder-gap-least"), keep.part())
-                        .measured(keep.fitMm()));
-                findings.add(look.on("solder-gap", look.limits().get("solder-gap-most"), keep.part())
-                        .measured(keep.fitMm()));
+            if (isSlidIn(groove) && !isJoinedBy(groove, "press")) {
+                findings.add(look.on("let-in-room", keep.part()).measured(keep.fitMm()));
+            }
+            if (isJoinedBy(groove, "solder")) {
+                findings.add(gap(look, keep));
             }
         }
         return findings;
+    }
+
+    /** A closed ring that goes in along the finger; halves are laid in, poured metal finds its way, and a press fit is meant to be tight. */
+    private static boolean isSlidIn(Groove groove) {
+        Groove.LetIn letIn = groove.letIn().orElse(null);
+        return groove.around().isFull() && (letIn == null || letIn instanceof Groove.LetInFrom);
+    }
+
+    private static boolean isJoinedBy(Groove groove, String joint) {
+        return groove.joint().filter(joint::equals).isPresent();
+    }
+
+    /** By the limit that is nearer. */
+    private static Finding gap(Look look, Groove.Keep keep) {
+        Limit least = look.limits().get("solder-gap-least");
+        Limit most = look.limits().get("solder-gap-most");
+        boolean narrow = least.margin(keep.fitMm()) < most.margin(keep.fitMm());
+        return look.on("solder-gap", narrow ? least : most, keep.part()).measured(keep.fitMm());
     }
 }

@@ -134,6 +134,7 @@ final class SeatChecks implements Check {
         if (Double.isFinite(least)) {
             findings.add(look.on(beside, row.name())
                     .telling("beside")
+                    .saying(bench || least > 0 ? beside : "bore-skin.open")
                     .at(RingPlace.of(at, inner))
                     // A bur that comes out at the side or the surface leaves none there.
                     .measured(bench ? Math.max(0, least) : least));

@@ -324,6 +324,16 @@ public final class Ring {
                 : carved.shells().size();
     }
 
+    /** How many bodies made of a row's pins alone stand free of their part. */
+    public int loose(Prongs prongs) {
+        Body body = body(prongs.part());
+        return body.pieces() == pieces(prongs.part())
+                ? 0
+                : MeshMeasures.shellsOf(
+                        body.mesh(),
+                        surface -> surfaces.face(surface).definition().equals(prongs.name()));
+    }
+
     /** Offset of the pins of a gap from their row's line, mm; gaps are counted as in the row's layout. */
     public double pinAcross(Prongs prongs, int gap) {
         return PinShape.across(prongs, layout(prongs.row()), gap);

@@ -37,6 +37,19 @@ class BandChecksTest {
         return measured(one("wear-thickness", text + rest));
     }
 
+    /** Straight out from the finger a kept stripe and the floor that it lies on are worn as one, and are named as one. */
+    @Test
+    void a_kept_stripe_and_its_floor_are_worn_together() {
+        Finding found = one(
+                "wear-thickness",
+                band(5, 1.1)
+                        + "cut trough from shank { width 2 mm  depth 0.5 mm  keep stripe in red-gold-585  joined by solder }");
+
+        assertThat(measured(found)).isCloseTo(1.1, within(1e-6));
+        assertThat(found.subjects()).containsExactly("shank", "stripe");
+        assertThat(found.sentence()).startsWith("shank, stripe together have 1.1 mm of metal to wear down");
+    }
+
     /** A circle's arc over 4 mm that rises 0.65 mm: its radius is 3.402 mm, and 1 mm off the middle it has lost 0.15 mm. */
     @Test
     void a_domed_band_is_measured_where_it_rests_on_the_finger() {
@@ -101,6 +114,32 @@ class BandChecksTest {
         String text = "profile form = " + form + "\nband shank { finger ISO 57  profile form  metal silver-925 }";
 
         assertThat(verdict("edge-angle", text)).isEqualTo(verdict);
+    }
+
+    /** Curves that run into one another make no corner: 180 deg, to the last digit. */
+    @Test
+    void rounded_edges_are_straight() {
+        String text = "profile form = rectangle(width: 4 mm, height: 2 mm, edge: 0.3 mm)\n"
+                + "band shank { finger ISO 57  profile form  metal silver-925 }";
+
+        assertThat(measured(one("edge-angle", text))).isEqualTo(180);
+    }
+
+    /** The inner curve has risen 0.35 mm where it meets the side, a fifth of the height, at an angle of less than 100 deg: it still lies at the finger. */
+    @Test
+    void an_inner_curve_at_the_side_is_no_outer_edge() {
+        String text = """
+                profile form = outline {
+                  start (-2 mm, 0.35 mm)
+                  arc through (0 mm, 0 mm) to (2 mm, 0.35 mm)
+                  line to (2 mm, 1 mm)
+                  arc through (0 mm, 1.7 mm) to (-2 mm, 1 mm)
+                  line to (-2 mm, 0.35 mm)
+                }
+                band shank { finger ISO 57  profile form  metal silver-925 }""";
+        double rise = 2 * Math.atan(0.7 / 2);
+
+        assertThat(measured(one("edge-angle", text))).isCloseTo(90 + Math.toDegrees(rise), within(1e-6));
     }
 
     @ParameterizedTest

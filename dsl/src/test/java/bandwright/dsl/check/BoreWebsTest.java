@@ -75,6 +75,7 @@ class BoreWebsTest {
 
         assertThat(found.verdict()).isEqualTo(Verdict.CAUTION);
         assertThat(measured(found)).isZero();
+        assertThat(found.sentence()).isEqualTo("the bores of lights meet after bench work");
     }
 
     /** Set upright, the same two lines keep their holes apart. */

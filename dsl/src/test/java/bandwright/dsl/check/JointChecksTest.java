@@ -22,10 +22,23 @@ class JointChecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.01, 1", "0.02, 0", "0.1, 0", "0.11, 1"})
-    void solder_wants_a_gap(double fit, long cautions) {
-        assertThat(Bench.of("solder-gap", joined("joined by solder  fit " + fit + " mm")).stream()
-                        .filter(found -> found.verdict() == Verdict.CAUTION))
-                .hasSize((int) cautions);
+    @CsvSource({"0.01, CAUTION", "0.02, PASSED", "0.1, PASSED", "0.11, CAUTION"})
+    void solder_wants_a_gap(double fit, Verdict verdict) {
+        assertThat(verdict("solder-gap", joined("joined by solder  fit " + fit + " mm")))
+                .isEqualTo(verdict);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'', CAUTION", "fit 0.019 mm, CAUTION", "fit 0.02 mm, PASSED", "joined by solder, CAUTION"})
+    void a_ring_that_slides_in_wants_room(String rest, Verdict verdict) {
+        assertThat(verdict("let-in-room", joined(rest))).isEqualTo(verdict);
+    }
+
+    /** A press fit is meant to be tight; halves are laid in. */
+    @ParameterizedTest
+    @CsvSource({"joined by press, let-in from fingertip leaving collar", "joined by weld, let-in in halves at 90 deg"})
+    void what_does_not_slide_wants_none(String joint, String way) {
+        assertThat(Bench.of("let-in-room", joined(joint).replace("let-in from fingertip leaving collar", way)))
+                .isEmpty();
     }
 }

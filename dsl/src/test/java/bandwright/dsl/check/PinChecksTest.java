@@ -227,6 +227,21 @@ class PinChecksTest {
     }
 
     @Test
+    void pins_that_stand_free_hold_nothing() {
+        String text = band(2, 2)
+                + "stone-row lights on shank { stone round diamond 1.9 mm  around full  count 2  sink 0.2 mm }\n"
+                + "prongs pins for lights on shank { diameter 0.5 mm  rise 0.3 mm  across 4 mm }";
+
+        Finding found = Bench.one("row-held", text);
+
+        assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
+        assertThat(found.sentence()).isEqualTo("what is to hold lights holds nothing: 4 of pins stand free of shank");
+        assertThat(found.advice()).contains("root");
+        assertThat(verdict("row-held", text.replace("across 4 mm", "across 0.5 mm")))
+                .isEqualTo(Verdict.PASSED);
+    }
+
+    @Test
     void a_row_of_one_has_no_pins_to_hold_it() {
         String text = pins("diameter 0.5 mm  across 0.4 mm").replace("spacing 0.15 mm", "count 1");
 

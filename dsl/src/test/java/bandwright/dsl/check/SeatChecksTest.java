@@ -58,6 +58,13 @@ class SeatChecksTest {
     }
 
     @Test
+    void bores_that_are_cast_into_each_other_leave_no_skin() {
+        assertThat(Bench.of("bore-skin", seats("0.01 mm", "clearance 0.01 mm")))
+                .extracting(Finding::sentence)
+                .contains("the bores of lights are cast into each other");
+    }
+
+    @Test
     void seats_made_at_the_bench_cast_no_skins() {
         assertThat(Bench.of("bore-skin", seats("0.1 mm", "clearance 0.01 mm  made at bench")))
                 .isEmpty();
@@ -124,6 +131,7 @@ class SeatChecksTest {
         assertThat(Bench.of("bore-skin", text)).anySatisfy(finding -> {
             assertThat(finding.verdict()).isEqualTo(Verdict.FAILED);
             assertThat(measured(finding)).isCloseTo(0.7 - 0.76, within(1e-3));
+            assertThat(finding.sentence()).isEqualTo("the bores of lights are cast open at the side");
         });
     }
 

@@ -50,6 +50,21 @@ public record Arc(Point start, Point end, Point centre, double radius, double sw
     }
 
     @Override
+    public double startHeading() {
+        return heading(startAngle());
+    }
+
+    @Override
+    public double endHeading() {
+        return heading(startAngle() + sweep);
+    }
+
+    /** Square to the radius. */
+    private double heading(double angle) {
+        return angle + Math.copySign(StrictMath.PI / 2, sweep);
+    }
+
+    @Override
     public Arc reversed() {
         return new Arc(end, start, centre, radius, -sweep);
     }

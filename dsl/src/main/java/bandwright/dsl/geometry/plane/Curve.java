@@ -42,6 +42,12 @@ public sealed interface Curve permits Line, Arc {
     /** The points of a polyline of so many chords that stands for this curve, the start left out, the end included. */
     void divide(int chords, Consumer<Point> points);
 
+    /** Which way it goes at its start, radians from the first axis to the second. */
+    double startHeading();
+
+    /** Which way it goes at its end, radians. */
+    double endHeading();
+
     /** The point at a share of the way, 0 at the start and 1 at the end. */
     Point at(double share);
 }

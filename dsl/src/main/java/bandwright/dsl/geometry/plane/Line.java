@@ -31,6 +31,16 @@ public record Line(Point start, Point end) implements Curve {
     }
 
     @Override
+    public double startHeading() {
+        return StrictMath.atan2(end.y() - start.y(), end.x() - start.x());
+    }
+
+    @Override
+    public double endHeading() {
+        return startHeading();
+    }
+
+    @Override
     public double carrierDistance(Point point) {
         double dx = end.x() - start.x();
         double dy = end.y() - start.y();

@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.geometry.solid;
 
+import java.util.function.IntPredicate;
+
 /** What a mesh measures by itself. */
 public final class MeshMeasures {
     private MeshMeasures() {}
@@ -105,26 +107,39 @@ public final class MeshMeasures {
         return false;
     }
 
-    /** How many surfaces a mesh has that share no vertex. */
+    /** How many shells a mesh has: surfaces that share no vertex. */
     public static int shells(Mesh mesh) {
+        return shellsOf(mesh, surface -> true);
+    }
+
+    /**
+     * How many of them are made of such surfaces alone.
+     *
+     * @param such asked with the numbers of the mesh's surfaces
+     */
+    public static int shellsOf(Mesh mesh, IntPredicate such) {
         int[] parent = new int[mesh.vertexCount()];
         for (int v = 0; v < parent.length; v++) {
             parent[v] = v;
         }
         int[] corners = mesh.triangles();
-        int shells = 0;
-        boolean[] used = new boolean[parent.length];
-        for (int corner : corners) {
-            shells += used[corner] ? 0 : 1;
-            used[corner] = true;
-        }
         for (int h = 0; h < corners.length; h++) {
             int a = root(parent, corners[h]);
-            int b = root(parent, corners[h % 3 == 2 ? h - 2 : h + 1]);
-            if (a != b) {
-                parent[Math.max(a, b)] = Math.min(a, b);
-                shells--;
+            int b = root(parent, end(corners, h));
+            parent[Math.max(a, b)] = Math.min(a, b);
+        }
+        boolean[] counts = new boolean[parent.length];
+        for (int corner : corners) {
+            counts[root(parent, corner)] = true;
+        }
+        for (int t = 0; t < mesh.triangleCount(); t++) {
+            if (!such.test(mesh.surfaces()[t])) {
+                counts[root(parent, corners[3 * t])] = false;
             }
+        }
+        int shells = 0;
+        for (boolean counted : counts) {
+            shells += counted ? 1 : 0;
         }
         return shells;
     }

@@ -12,6 +12,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 class OutlineTest {
+    /** A quarter of a circle from the first axis to the second sets out along the second and arrives against the first. */
+    @Test
+    void curves_know_where_they_head() {
+        Curve quarter = Arc.around(new Point(0, 0), new Point(2, 0), new Point(0, 2), true);
+
+        assertThat(quarter.startHeading()).isCloseTo(Math.PI / 2, within(1e-12));
+        assertThat(quarter.endHeading()).isCloseTo(Math.PI, within(1e-12));
+        assertThat(quarter.reversed().startHeading()).isCloseTo(0, within(1e-12));
+        assertThat(new Line(new Point(0, 0), new Point(-1, -1)).endHeading())
+                .isCloseTo(-3 * Math.PI / 4, within(1e-12));
+    }
+
     /** A sector of half-angle a: area ar², centroid 2r sin a / 3a from the tip. Archimedes' sector, any table of centroids. */
     @ParameterizedTest
     @ValueSource(doubles = {0.05, 0.4, 1, 1.5, 2.5, 3.1})
