@@ -13,7 +13,7 @@ import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 
 /**
- * Channels: how wide against their stones, by rules that differ, and what is left of the wall beside the notch. The wall is measured in the plane of the
+ * Channels: how wide against their stones, by rules that differ, whether girdles find room in their notches, and what is left of the wall beside. The wall is measured in the plane of the
  * girdle, through all parts of the band before the channel is cut.
  */
 final class ChannelRules implements Check {
@@ -35,10 +35,21 @@ final class ChannelRules implements Check {
                 findings.add(look.on("channel-width", look.limits().get("channel-width-least"), seats.row())
                         .exact()
                         .measured(share));
+                findings.add(notch(look, seats.channel().get(), layout));
                 findings.add(wall(look, seats, layout));
             }
         }
         return findings;
+    }
+
+    /** What the notch is deeper than the girdle of the largest stone reaches into the wall. */
+    private static Finding notch(Look look, Seats.Channel channel, StoneLayout layout) {
+        StoneRow row = layout.row();
+        double reach = (row.widthMm() + row.toleranceMm() - channel.widthMm()) / 2;
+        return look.on("channel-notch", row.name())
+                .at(RingPlace.of(layout.places().get(0), StoneChecks.inner(look.ring(), row)))
+                .exact()
+                .measured(channel.notchMm() - reach);
     }
 
     private Finding wall(Look look, Seats seats, StoneLayout layout) {

@@ -35,6 +35,10 @@ final class CheckTexts {
         return text.toString();
     }
 
+    static boolean has(String key) {
+        return TEXTS.containsKey(key);
+    }
+
     private static Properties load() {
         Properties texts = new Properties();
         try (InputStream stream = CheckTexts.class.getResourceAsStream("checks.properties")) {

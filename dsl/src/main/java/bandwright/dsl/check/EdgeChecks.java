@@ -4,10 +4,12 @@ package bandwright.dsl.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.material.BrilliantProportions;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.measure.RowMeasures;
@@ -114,9 +116,19 @@ final class EdgeChecks implements Check {
                         .toList(),
                 line);
         double joint = joint(look) + 2 * STEP_MM;
-        return Math.min(
-                edge(whole, 1, Math.min(fingertip, own.end(1)), joint),
-                edge(whole, -1, Math.min(hand, own.end(-1)), joint));
+        double toFingertip = edge(whole, 1, Math.min(fingertip, own.end(1)), joint);
+        double toHand = edge(whole, -1, Math.min(hand, own.end(-1)), joint);
+        return Math.min(rounded(part, line, 1, toFingertip), rounded(part, line, -1, toHand));
+    }
+
+    /** Where a rounded edge takes the last of the way to a side: there metal ends at the girdle's plane before the part does. */
+    private static double rounded(PartSection part, StoneLayout.Line line, double side, double way) {
+        OptionalDouble end = Sections.toTheEnd(
+                Sections.turned(List.of(part)),
+                new Point(line.across(), line.girdleRadius()),
+                side * line.axisOut(),
+                -side * line.axisAcross());
+        return end.isPresent() && end.getAsDouble() > way - 3 * STEP_MM ? Math.min(way, end.getAsDouble()) : way;
     }
 
     /**

@@ -176,8 +176,13 @@ record Look(Ring ring, Ring pattern, LimitTable limits, boolean thorough) {
             List<Object> arguments = new ArrayList<>(List.of(about.isEmpty() ? "the ring" : about, value, bare));
             arguments.addAll(more);
             boolean tells = verdict == Verdict.FAILED || verdict == Verdict.CAUTION;
+            String broken = text + ".broken";
+            if (measured != null && measured.value() < 0 && CheckTexts.has(text + ".beyond.broken")) {
+                broken = text + ".beyond.broken";
+                arguments.set(1, new Quantity(-measured.value(), measured.dimension(), measured.shown()).toString());
+            }
             String sentence = tells
-                    ? CheckTexts.text(text + ".broken", arguments.toArray())
+                    ? CheckTexts.text(broken, arguments.toArray())
                     : verdict == Verdict.CLOSE
                             ? CheckTexts.text("close", title, arguments.get(0), value, bare)
                             : title + " of " + arguments.get(0) + (value.isEmpty() ? "" : ": " + value);

@@ -27,11 +27,9 @@ final class ParcelChecks implements Check {
             StoneLayout layout = look.ring().layout(row.name());
             RingPlace at = RingPlace.of(layout.places().get(0), StoneChecks.inner(look.ring(), row));
             for (Seats seats : look.ring().design().seats()) {
-                if (seats.row().equals(row.name())) {
-                    double room = seats.channel()
-                            .map(channel -> channel.widthMm() + 2 * channel.notchMm() - row.widthMm())
-                            .orElse(2 * seats.clearanceMm());
-                    findings.add(look.on(key(), row.name()).at(at).measured(room - row.toleranceMm()));
+                if (seats.row().equals(row.name()) && seats.channel().isEmpty()) {
+                    double room = 2 * seats.clearanceMm() - row.toleranceMm();
+                    findings.add(look.on(key(), row.name()).at(at).measured(room));
                 }
             }
             OptionalDouble gap = layout.gapMm();

@@ -37,6 +37,16 @@ class ChannelRulesTest {
         assertThat(Objects.requireNonNull(found.rule()).rivals()).hasSize(3);
     }
 
+    /** Of a parcel of 1.5 mm within 0.03 mm, the largest reaches 0.09 mm into each wall of a slot of 1.35 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.085, FAILED", "0.09, PASSED"})
+    void the_largest_girdle_finds_room_in_its_notch(double notch, Verdict verdict) {
+        String text =
+                channel(5, "90 %  notch " + notch + " mm").replace("diamond 1.5 mm", "diamond 1.5 mm within 0.03 mm");
+
+        assertThat(Bench.verdict("channel-notch", text)).isEqualTo(verdict);
+    }
+
     /** Half the band less half the slot and the notch: width / 2 - 0.675 mm - 0.1 mm. */
     @ParameterizedTest
     @CsvSource({"2.73, FAILED", "2.77, CLOSE", "3, PASSED"})

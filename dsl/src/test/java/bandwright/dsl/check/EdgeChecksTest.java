@@ -28,6 +28,19 @@ class EdgeChecksTest {
         assertThat(measured(found)).isCloseTo(0.75 - across, within(1e-9));
     }
 
+    /** An edge of radius 0.2 mm stands back by r - sqrt(r^2 - (r - sink)^2) at the girdle's level. */
+    @ParameterizedTest
+    @CsvSource({"0.05", "0.1", "0.15"})
+    void a_rounded_edge_stands_back_at_the_girdle(double sink) {
+        Finding found = one(
+                "girdle-edge",
+                band(3, 2).replace("height: 2.0 mm", "height: 2 mm, edge: 0.2 mm")
+                        + row("around full  count 30  sink " + sink + " mm  across 0.7 mm"));
+        double back = 0.2 - Math.sqrt(0.04 - (0.2 - sink) * (0.2 - sink));
+
+        assertThat(measured(found)).isCloseTo(0.05 - back, within(0.002));
+    }
+
     /** The pavilion of a stone of 1.5 mm is 0.645 mm deep. */
     @ParameterizedTest
     @CsvSource({"0.26, FAILED", "0.25, CLOSE", "0.1, PASSED"})

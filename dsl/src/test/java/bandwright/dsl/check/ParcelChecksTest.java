@@ -22,6 +22,12 @@ class ParcelChecksTest {
         assertThat(verdict("parcel-bore", parcel(" within 0.05 mm", clearance))).isEqualTo(verdict);
     }
 
+    @Test
+    void what_is_missing_is_told_without_a_sign() {
+        assertThat(Bench.one("parcel-bore", parcel(" within 0.05 mm", 0.02)).sentence())
+                .isEqualTo("the largest stone of lights is 0.01 mm wider than its bore");
+    }
+
     @ParameterizedTest
     @CsvSource({"0.06, FAILED", "0.048, CLOSE", "0.03, PASSED"})
     void two_largest_stones_stand_side_by_side(double tolerance, Verdict verdict) {
