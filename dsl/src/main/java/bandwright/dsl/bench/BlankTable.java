@@ -4,41 +4,126 @@ package bandwright.dsl.bench;
 import java.util.ArrayList;
 import java.util.List;
 
+import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
+import bandwright.dsl.geometry.plane.Bounds;
+import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.PlainBand;
 import bandwright.dsl.model.Band;
+import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.Seats;
+import bandwright.dsl.model.Section;
+import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.view.Table;
 
-/** The strips from which plain rings of these sizes are bent. */
+/**
+ * The strips that a ring's bands, and the rings kept in their grooves, are bent from; and, below, in what the design is more than a plain strip bent
+ * round.
+ */
 public final class BlankTable {
-    private BlankTable() {}
+    /** Wider bands want a longer strip: Rio Grande, Measuring a ring blank. */
+    private static final double WIDE_MM = 4;
+
+    private static final double WIDE_EXTRA_MM = 0.5;
+
+    /** A section that fills so much of its rectangle is a strip with its edges broken. */
+    private static final double RECTANGULAR = 0.98;
+
+    private final Ring ring;
+    private final List<List<String>> rows = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+
+    private BlankTable(Ring ring) {
+        this.ring = ring;
+    }
 
     public static Table of(Ring ring) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Band band : ring.design().bands()) {
-            PlainBand strip = strip(band);
-            rows.add(List.of(
-                    band.name(),
-                    number(strip.blankLengthMm()),
-                    number(strip.widthMm()),
-                    number(strip.thicknessMm()),
-                    number(strip.grams(band.metal().densityGPerCm3()))));
-        }
+        BlankTable blank = new BlankTable(ring);
+        blank.bands();
+        blank.kept();
+        blank.stones();
+        List<String> notes = new ArrayList<>(
+                List.of(Sentences.of("blank.length"), Sentences.of("blank.wide"), Sentences.of("blank.allowance")));
+        notes.addAll(blank.notes);
         return new Table(
-                "Blank of a plain ring",
+                "Strips to bend a ring from",
                 List.of(
-                        Table.Column.words("band"),
+                        Table.Column.words("part"),
+                        Table.Column.words("metal"),
                         Table.Column.numbers("length", "mm"),
+                        Table.Column.numbers("to saw", "mm"),
                         Table.Column.numbers("width", "mm"),
                         Table.Column.numbers("thickness", "mm"),
                         Table.Column.numbers("weight", "g")),
-                rows,
-                List.of(Sentences.of("blank.length"), Sentences.of("blank.wide"), Sentences.of("blank.allowance")));
+                blank.rows,
+                notes);
+    }
+
+    private void bands() {
+        for (Band band : ring.design().bands()) {
+            row(band.name(), band.metal(), strip(band));
+            if (band.stations().size() > 1) {
+                notes.add(Sentences.of("blank.changes", band.name()));
+            } else if (filled(band) < RECTANGULAR) {
+                notes.add(Sentences.of("blank.form", band.name(), QuantityFormat.number(100 * filled(band), 1) + " %"));
+            }
+        }
+        List<String> cuts = new ArrayList<>();
+        ring.design().grooves().stream().map(Groove::name).forEach(cuts::add);
+        ring.design().seats().stream().map(Seats::name).forEach(cuts::add);
+        if (!cuts.isEmpty()) {
+            notes.add(Sentences.of("blank.cut", String.join(", ", cuts)));
+        }
+    }
+
+    /** Kept rings are bent by themselves; what changes or goes round only in part is not. */
+    private void kept() {
+        List<String> other = new ArrayList<>();
+        for (Groove groove : ring.design().grooves()) {
+            if (groove.keep().isPresent()) {
+                PartSection part = ring.section(groove.keep().get().part());
+                if (groove.around().isFull() && part.band().stations().size() == 1) {
+                    Bounds bounds = ring.bounds(part.name());
+                    row(part.name(), part.metal(), new PlainBand(2 * bounds.minY(), bounds.height(), bounds.width()));
+                } else {
+                    other.add(part.name());
+                }
+            }
+        }
+        if (!other.isEmpty()) {
+            notes.add(Sentences.of("blank.arc", String.join(", ", other)));
+        }
+    }
+
+    private void stones() {
+        List<String> rows =
+                ring.design().stoneRows().stream().map(StoneRow::name).toList();
+        if (!rows.isEmpty()) {
+            notes.add(Sentences.of("blank.stones", String.join(", ", rows)));
+        }
+    }
+
+    private void row(String part, Metal metal, PlainBand strip) {
+        double extra = strip.widthMm() > WIDE_MM ? WIDE_EXTRA_MM : 0;
+        rows.add(List.of(
+                part,
+                metal.name(),
+                number(strip.blankLengthMm()),
+                number(strip.blankLengthMm() + extra),
+                number(strip.widthMm()),
+                number(strip.thicknessMm()),
+                number(strip.grams(metal.densityGPerCm3()))));
+    }
+
+    /** How much of the rectangle round it a band's section fills. */
+    private static double filled(Band band) {
+        Section section = band.stations().get(0).section();
+        return section.outline().moments().area() / (section.widthMm() * section.heightMm());
     }
 
     /** A band that changes on its way round is forged or filed from a strip that holds its largest place. */
-    static PlainBand strip(Band band) {
+    private static PlainBand strip(Band band) {
         double thickness = 0;
         double width = 0;
         for (Band.Station station : band.stations()) {

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Nickel;
+import bandwright.dsl.quantity.Quantity;
 
 /** Nickel, cadmium and lead, as far as a metal's recipe tells. What it does not state is not looked at. */
 final class MetalCautions implements Check {
@@ -38,7 +39,12 @@ final class MetalCautions implements Check {
         if (metal.nickel() == Nickel.YES && share == 0) {
             return look.on(key(), metal.name()).saying("nickel.held").holds(false);
         }
-        return look.on(key(), metal.name()).measured(share);
+        Limit rule = look.limits().get(key());
+        Quantity measured =
+                new Quantity(share, rule.value().dimension(), rule.value().shown());
+        // The law limits what a ring gives off: a bare "at most 0 %" would read as if it limited what the alloy holds.
+        String told = rule.value().value() == 0 ? CheckTexts.text("nickel.limit") : rule.text();
+        return look.on(key(), rule, metal.name()).held(measured, rule.value(), told, rule.margin(share));
     }
 
     private static Finding share(Look look, String check, String symbol, Metal metal) {

@@ -75,6 +75,25 @@ public final class MeleeTable {
         return OptionalDouble.empty();
     }
 
+    /** The diameter in mm to which the table gives a weight in carats, to a hundredth; empty outside of its range. */
+    public OptionalDouble diameterMm(double wanted) {
+        int last = diameters.length - 1;
+        if (wanted < carats[0] || wanted > carats[last]) {
+            return OptionalDouble.empty();
+        }
+        double low = diameters[0];
+        double high = diameters[last];
+        while (high - low > 1e-4) {
+            double middle = (low + high) / 2;
+            if (carats(middle).orElseThrow() < wanted) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return OptionalDouble.of(Math.rint(100 * high) / 100);
+    }
+
     private static double cube(double value) {
         return value * value * value;
     }

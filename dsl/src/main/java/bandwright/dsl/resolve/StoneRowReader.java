@@ -4,9 +4,11 @@ package bandwright.dsl.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
+import bandwright.dsl.material.MeleeTable;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.StoneSize;
@@ -119,10 +121,30 @@ final class StoneRowReader extends Reader {
             double millimetre = StoneWeight.carats(cut, material, StoneSize.of(1));
             double diameter = Math.rint(100 * StrictMath.cbrt(carats / millimetre)) / 100;
             throw new Fault(Diagnostic.error("stone-by-weight", place(size))
-                    .with(value.text(), cut.word(), material.name(), millimetres(diameter), StoneWeight.formula(cut))
+                    .with(
+                            value.text(),
+                            cut.word(),
+                            material.name(),
+                            millimetres(diameter),
+                            StoneWeight.formula(cut),
+                            tabled(cut, material, carats))
                     .suggest(place(size), millimetres(diameter))
                     .build());
         });
+    }
+
+    /** What trade tables of small diamonds say instead, ready to stand between two sentences. */
+    private static String tabled(StoneCut cut, StoneMaterial material, double carats) {
+        if (cut != StoneCut.ROUND || !material.name().equals("diamond")) {
+            return "";
+        }
+        StringJoiner tables = new StringJoiner(", ", " Tables of the trade say otherwise: ", ".").setEmptyValue("");
+        for (MeleeTable table : MeleeTable.all()) {
+            table.diameterMm(carats)
+                    .ifPresent(diameter -> tables.add(
+                            millimetres(diameter) + " (" + table.source().text() + ")"));
+        }
+        return tables.toString();
     }
 
     private Optional<StoneCut> cut(Name word) {

@@ -144,6 +144,16 @@ class StoneTest {
         assertThat(table.carats(0.5)).isEmpty();
     }
 
+    /** The first table's own row: 0.015 ct at 1.5 mm. */
+    @Test
+    void tables_are_read_backwards() {
+        MeleeTable table = MeleeTable.all().get(0);
+
+        assertThat(table.diameterMm(0.015).orElseThrow()).isEqualTo(1.5);
+        assertThat(table.diameterMm(0.001)).isEmpty();
+        assertThat(table.diameterMm(50)).isEmpty();
+    }
+
     @Test
     void sieves_are_found_by_diameter() {
         assertThat(DiamondSieve.nearest(1.52))
