@@ -39,6 +39,8 @@ public final class Cautions {
         torch();
         assay();
         casting();
+        bending();
+        tools();
         edges();
         lines.add(Sentences.of("caution.rules"));
     }
@@ -144,8 +146,23 @@ public final class Cautions {
     }
 
     private void casting() {
+        lines.add(Sentences.of("caution.molten"));
         lines.add(Sentences.of("caution.resin"));
         lines.add(Sentences.of("caution.investment"));
+    }
+
+    private void bending() {
+        if (Steps.canBeBent(design)) {
+            lines.add(Sentences.of("caution.bending"));
+        }
+    }
+
+    private void tools() {
+        boolean cut = !design.seats().isEmpty() || design.grooves().stream().anyMatch(Groove::atBench);
+        if (cut) {
+            lines.add(Sentences.of("caution.chips"));
+        }
+        lines.add(Sentences.of("caution.motor"));
     }
 
     private void edges() {

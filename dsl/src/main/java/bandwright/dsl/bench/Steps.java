@@ -3,9 +3,9 @@ package bandwright.dsl.bench;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -58,10 +58,17 @@ public final class Steps {
 
     private static final Set<String> CAST = Set.of("casting-wall");
     private static final Set<String> GROOVE = Set.of("bench-wall", "wear-thickness");
-    private static final Set<String> LET_IN = Set.of("let-in");
+    private static final Set<String> LET_IN = Set.of("let-in", "let-in-room");
     private static final Set<String> JOIN = Set.of("joint", "seam-distance", "solder-gap");
-    private static final Set<String> SEATS =
-            Set.of("seat-depth", "seat-width", "seat-ledge", "bore-web", "bore-side", "channel-width", "channel-wall");
+    private static final Set<String> SEATS = Set.of(
+            "seat-depth",
+            "seat-width",
+            "seat-ledge",
+            "bore-web",
+            "bore-side",
+            "channel-width",
+            "channel-notch",
+            "channel-wall");
     private static final Set<String> SET = Set.of("parcel-bore", "parcel-gap");
 
     private final Design design;
@@ -87,16 +94,16 @@ public final class Steps {
                 atBench.stream().noneMatch(this::isLater));
         design.grooves().forEach(this::letIn);
         benchGrooves(atBench.stream().filter(this::isLater).toList(), true);
-        steps.add(Step.of("step.true"));
+        steps.add(Step.of("step.true").taking(Step.Takes.NOT_RECKONED));
         benchSeats();
         if (!design.stoneRows().isEmpty()) {
-            steps.add(Step.of("step.before-setting"));
+            steps.add(Step.of("step.before-setting").taking(Step.Takes.NOT_RECKONED));
         }
         marks();
         design.stoneRows().forEach(this::set);
         String metal = grams(weight(finished, Set.of()));
         boolean stones = !design.stoneRows().isEmpty();
-        steps.add(Step.of(stones ? "step.polish" : "step.polish-plain"));
+        steps.add(Step.of(stones ? "step.polish" : "step.polish-plain").taking(Step.Takes.NOT_RECKONED));
         steps.add(Step.of(stones ? "step.weigh" : "step.weigh-plain", metal));
     }
 
@@ -112,7 +119,7 @@ public final class Steps {
      */
     public static Table table(Design design, Workshop workshop, Findings findings) {
         List<Step> steps = of(design, workshop);
-        boolean takes = steps.stream().anyMatch(step -> step.takesG().orElse(0) != 0);
+        boolean takes = steps.stream().anyMatch(step -> step.takes() == Step.Takes.RECKONED);
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
@@ -136,19 +143,22 @@ public final class Steps {
         return new Table("Order of work", columns, rows, notes);
     }
 
-    /** What a step takes, or with which later one that is told. */
+    /** What a step takes, or with which later one that is told; nothing where it takes nothing. */
     private static String taken(List<Step> steps, int at) {
-        OptionalDouble grams = steps.get(at).takesG();
-        if (grams.isPresent()) {
+        Step step = steps.get(at);
+        return switch (step.takes()) {
+            case NOTHING -> "";
+            case NOT_RECKONED -> Sentences.of("steps.not-reckoned");
             // A difference of two equal bodies may come out a hair below nothing.
-            double rounded = Math.abs(grams.getAsDouble()) < 5e-7 ? 0 : grams.getAsDouble();
-            return QuantityFormat.number(rounded, 3);
-        }
-        int later = at + 1;
-        while (steps.get(later).takesG().isEmpty() || !sameKind(steps.get(at), steps.get(later))) {
-            later++;
-        }
-        return Sentences.of("steps.with", Integer.toString(later + 1));
+            case RECKONED -> QuantityFormat.number(Math.abs(step.takesG()) < 5e-7 ? 0 : step.takesG(), 3);
+            case WITH_LATER -> {
+                int later = at + 1;
+                while (steps.get(later).takes() != Step.Takes.RECKONED || !sameKind(step, steps.get(later))) {
+                    later++;
+                }
+                yield Sentences.of("steps.with", Integer.toString(later + 1));
+            }
+        };
     }
 
     private static boolean sameKind(Step one, Step other) {
@@ -161,12 +171,16 @@ public final class Steps {
         List<String> parts =
                 cast.bodies().stream().map(Body::name).filter(bench::isCast).toList();
         steps.add(Step.of("step.pattern", list(parts)).restingOn(PATTERN, List.of()));
-        boolean plain = design.grooves().isEmpty()
-                && design.stoneRows().isEmpty()
-                && design.bands().stream().allMatch(Band::isEven);
-        if (plain) {
+        if (canBeBent(design)) {
             steps.add(Step.of("step.bend"));
         }
+    }
+
+    /** A plain band is as well bent from strip as cast. */
+    static boolean canBeBent(Design design) {
+        return design.grooves().isEmpty()
+                && design.stoneRows().isEmpty()
+                && design.bands().stream().allMatch(Band::isEven);
     }
 
     private void cast() {
@@ -185,7 +199,7 @@ public final class Steps {
                         grams(bodies.stream().mapToDouble(Steps::weight).sum()),
                         melting(metal))
                 .restingOn(CAST, bodies.stream().map(Body::name).toList())));
-        steps.add(Step.of("step.sprues", bores()));
+        steps.add(Step.of("step.sprues", bores()).taking(Step.Takes.NOT_RECKONED));
     }
 
     private Set<String> poured() {
@@ -237,7 +251,10 @@ public final class Steps {
                 .flatMap(groove -> Stream.concat(groove.from().stream(), Stream.of(groove.name())))
                 .toList();
         Step resting = cut.restingOn(GROOVE, cutFrom);
-        steps.add(last ? resting.taking(weight(cast, Set.of()) - weight(grooved, kept)) : resting.takingWithNext());
+        steps.add(
+                last
+                        ? resting.taking(weight(cast, Set.of()) - weight(grooved, kept))
+                        : resting.taking(Step.Takes.WITH_LATER));
         for (Groove groove : grooves) {
             List<String> parted = BenchParts.parted(groove);
             if (!parted.isEmpty()) {
@@ -273,9 +290,45 @@ public final class Steps {
             return;
         }
         Step join = groove.joint()
-                .map(joint -> Step.of("step.join." + joint, part))
+                .map(joint -> joint.equals("solder") ? soldered(groove, keep) : Step.of("step.join." + joint, part))
                 .orElseGet(() -> Step.of("step.join", part));
         steps.add(join.restingOn(JOIN, List.of(part)));
+    }
+
+    /** A collar that closes the way in has a joint of its own. */
+    private Step soldered(Groove groove, Groove.Keep keep) {
+        List<String> parts = new ArrayList<>(List.of(keep.part()));
+        if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
+            parts.add(from.collar());
+        }
+        Set<Metal> metals = new LinkedHashSet<>();
+        groove.from().forEach(part -> metals.add(design.metal(part)));
+        metals.add(keep.metal());
+        return Step.of("step.join.solder", list(parts), list(groove.from()), solder(metals), flowing(metals));
+    }
+
+    /** Which solder: of one fineness where there is but one, else what the assay office says. */
+    private static String solder(Set<Metal> metals) {
+        Set<String> standards = metals.stream()
+                .map(metal ->
+                        metal.fineness() == null ? "" : metal.family() + " solder of fineness " + metal.fineness())
+                .collect(Collectors.toCollection(TreeSet::new));
+        return standards.size() == 1 && !standards.contains("")
+                ? standards.iterator().next()
+                : Sentences.of("step.join.solder.mixed");
+    }
+
+    /** Solder flows before either metal begins to melt. */
+    private static String flowing(Set<Metal> metals) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Metal metal : metals) {
+            Double solidus = metal.solidusC();
+            if (solidus == null) {
+                return Sentences.of("step.join.solder.unknown");
+            }
+            least = Math.min(least, solidus);
+        }
+        return Sentences.of("step.join.solder.below", QuantityFormat.number(least, 0));
     }
 
     private void benchSeats() {
@@ -286,7 +339,9 @@ public final class Steps {
                 .toList();
         for (Seats seats : design.seats()) {
             if (castSeats.contains(seats.name())) {
-                steps.add(Step.of("step.seats.cast", seats.row()).restingOn(SEATS, List.of(seats.row(), seats.name())));
+                steps.add(Step.of("step.seats.cast", seats.row())
+                        .restingOn(SEATS, List.of(seats.row(), seats.name()))
+                        .taking(Step.Takes.NOT_RECKONED));
             }
         }
         for (int i = 0; i < atBench.size(); i++) {
@@ -302,7 +357,9 @@ public final class Steps {
             boolean last = i == atBench.size() - 1;
             // Told once for all of them: seats of two rows may share metal.
             steps.add(
-                    last ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of())) : step.takingWithNext());
+                    last
+                            ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of()))
+                            : step.taking(Step.Takes.WITH_LATER));
         }
     }
 
@@ -329,7 +386,7 @@ public final class Steps {
         }
         List<String> about = new ArrayList<>(List.of(row.name()));
         pins.forEach(each -> about.add(each.name()));
-        steps.add(set.restingOn(SET, about));
+        steps.add(set.restingOn(SET, about).taking(Step.Takes.NOT_RECKONED));
     }
 
     private static String height(Prongs pins) {
