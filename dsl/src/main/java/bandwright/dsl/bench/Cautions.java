@@ -5,14 +5,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Nickel;
+import bandwright.dsl.material.StoneCare;
+import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.StoneRow;
 
 /**
  * One line each where work on this design can hurt somebody or spoil it. They are no instructions: local rules, the makers'
@@ -101,6 +105,7 @@ public final class Cautions {
         }
         if (!design.stoneRows().isEmpty()) {
             lines.add(Sentences.of("caution.stones"));
+            fears();
         }
         for (Groove groove : design.grooves()) {
             boolean poured =
@@ -108,6 +113,29 @@ public final class Cautions {
             if (poured && groove.keep().isPresent()) {
                 pour(groove, groove.keep().get());
             }
+        }
+    }
+
+    /** What each kind of stone fears of the bench, and which kinds nothing is known of. */
+    private void fears() {
+        Set<String> unknown = new TreeSet<>();
+        Set<StoneMaterial> materials = design.stoneRows().stream()
+                .map(StoneRow::material)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        for (StoneMaterial material : materials) {
+            Optional<StoneCare> care = StoneCare.of(material);
+            if (care.isEmpty()) {
+                unknown.add(material.name());
+            } else if (!care.get().isHardy()) {
+                lines.add(Sentences.of(
+                        "caution.stone", material.name(), care.get().told()));
+            }
+        }
+        if (!unknown.isEmpty()) {
+            lines.add(Sentences.of("caution.stone-unknown", String.join(", ", unknown)));
+        }
+        if (materials.stream().anyMatch(material -> !material.name().equals("diamond"))) {
+            lines.add(Sentences.of("caution.stone-treated"));
         }
     }
 

@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.material;
 
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -178,5 +179,26 @@ class StoneTest {
 
     private static StoneMaterial material(String name) {
         return StoneCatalogue.find(name).orElseThrow();
+    }
+
+    /** Each row of what stones bear is about a stone on file; emerald and opal are what benches fear most. */
+    @Test
+    void what_stones_bear_is_told_with_its_source() {
+        List<String> names =
+                StoneCatalogue.all().stream().map(StoneMaterial::name).toList();
+        assertThat(DataTable.read("stone_care.csv"))
+                .extracting(row -> row.text("name"))
+                .isSubsetOf(names)
+                .doesNotHaveDuplicates();
+        StoneCare emerald =
+                StoneCare.of(StoneCatalogue.find("emerald").orElseThrow()).orElseThrow();
+        assertThat(emerald.isHardy()).isFalse();
+        assertThat(emerald.told())
+                .contains("ultrasonic cleaner never", "steam never", "pressure", "Stuller", "Hamid Bros");
+        assertThat(StoneCare.of(StoneCatalogue.find("diamond").orElseThrow())
+                        .orElseThrow()
+                        .isHardy())
+                .isTrue();
+        assertThat(StoneCare.of(StoneCatalogue.find("apatite").orElseThrow())).isEmpty();
     }
 }

@@ -9,8 +9,8 @@ import bandwright.kernel.run.NotebookRun;
 
 /** Answers as text for a screen, in the order in which they were asked for. */
 final class AnswerText {
-    /** What is longer is read in the page. */
-    private static final int MOST_LINES = 60;
+    /** What is longer is read in the page; a table of all metals is not. */
+    private static final int MOST_LINES = 100;
 
     private AnswerText() {}
 

@@ -218,7 +218,8 @@ class RunVerbTest {
 
     @Test
     void of_a_text_the_answers_are_printed_and_of_a_notebook_it_is_said_where_they_are() {
-        String asked = Samples.RING + "show checks\nbreadth = 3 mm\nbreadth * 2\nshow weights in all metals\n";
+        String asked = Samples.RING + "show checks\nbreadth = 3 mm\nbreadth * 2\nshow weights in all metals\n"
+                + "vary breadth from 2 mm to 4 mm step 0.01 mm { breadth * 2 }\n";
         Ran text = Ran.command("run", Samples.file(folder, "ring.ring", asked));
         Ran notebook = Ran.command(
                 "run",
@@ -229,6 +230,8 @@ class RunVerbTest {
         assertThat(text.out())
                 .startsWith("cell 1 of 1: done\n\n")
                 .contains("thinnest wall as cast", "breadth * 2 = 6 mm", " more lines in the page\n")
+                .as("the table of all metals is whole")
+                .contains("tantalum", "Each line is a ring of that metal alone")
                 .endsWith(
                         "All tables and pictures are in these files: the page opens in any browser, the notebook in Jupyter.\n");
         assertThat(notebook.out())

@@ -14,6 +14,7 @@ import bandwright.dsl.material.MaterialSource;
 import bandwright.dsl.material.MeleeTable;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.MetalCatalogue;
+import bandwright.dsl.material.StoneCare;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
@@ -80,7 +81,18 @@ public final class RingTables {
             row.add(number(whole * metal.densityGPerCm3() / 1000));
             rows.add(row);
         }
-        return new Table("Weights in all metals", columns, rows, List.of());
+        List<String> own = ring.bodies().stream()
+                .map(body -> body.name() + " in " + body.section().metal().name())
+                .toList();
+        double weight = ring.bodies().stream()
+                .mapToDouble(body -> body.volumeMm3() * body.section().metal().densityGPerCm3() / 1000)
+                .sum();
+        return new Table(
+                "Weights in all metals",
+                columns,
+                rows,
+                List.of("Each line is a ring of that metal alone, every part of it. As it is designed ("
+                        + String.join(", ", own) + ") it weighs " + number(weight) + " g."));
     }
 
     /** The order list of stones. */
@@ -161,6 +173,12 @@ public final class RingTables {
                 notes.add(
                         "Coloured stones are cut deeper than diamonds: charts of calibrated emeralds, rubies and sapphires"
                                 + " say 12 to 45 % more than the formula (Size and weight chart for faceted gemstones; Eastern International; n.d.)");
+                notes.add(
+                        row.material().name() + ": "
+                                + StoneCare.of(row.material())
+                                        .map(StoneCare::told)
+                                        .orElse(
+                                                "what it bears of heat, acid, ultrasound and steam is not on file, ask who sells it"));
             }
             if (!isSieved(row)) {
                 continue;
