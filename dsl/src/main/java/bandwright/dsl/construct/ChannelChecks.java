@@ -52,19 +52,22 @@ record ChannelChecks(
 
     private void refuseThinLip(ChannelProfile profile, StoneLayout.Line line, double angle) {
         double asked = seats.channel().orElseThrow().lipMm();
+        double least = Double.POSITIVE_INFINITY;
         for (double beside : new double[] {profile.half(), profile.reach()}) {
             for (double side : new double[] {beside, -beside}) {
                 OptionalDouble surface = metal.surface(line, angle, side);
                 if (surface.isEmpty()) {
                     throw fault("channel-without-walls", Lengths.text(2 * profile.reach()));
                 }
-                double lip = surface.getAsDouble() - profile.roof(beside);
-                if (lip < asked - SAME_MM) {
-                    throw lip > 0
-                            ? fault("lip-too-thin", Lengths.text(lip), Lengths.text(asked))
-                            : fault("lip-missing", Lengths.text(asked));
-                }
+                least = Math.min(least, surface.getAsDouble() - profile.roof(beside));
             }
+        }
+        if (least < asked - SAME_MM) {
+            // What the lip lacks the stones have to be sunk deeper, rounded up so that it is enough.
+            String sink = Lengths.text(Math.ceil(100 * (layout.row().sinkMm() + asked - least) - 100 * SAME_MM) / 100);
+            throw least > 0
+                    ? fault("lip-too-thin", Lengths.text(least), Lengths.text(asked), sink)
+                    : fault("lip-missing", Lengths.text(asked), sink);
         }
     }
 

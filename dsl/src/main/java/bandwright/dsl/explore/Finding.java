@@ -92,6 +92,8 @@ final class Finding {
         Question all = new Question(design, items, source);
         String name = find.handle().text();
         if (all.dependingOn(condition, Set.of(name)).isEmpty()) {
+            // A name that nothing defines hangs on nothing: that is what is wrong then.
+            design.evaluate(condition, source);
             throw new Fault(Diagnostic.error("goal-without-handle", source.place(condition.span()))
                     .with(name)
                     .build());

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.antlr.v4.runtime.Token;
 
 import bandwright.dsl.diagnostic.Diagnostic;
-import bandwright.dsl.material.Metal;
+import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.material.MetalCatalogue;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.source.Place;
@@ -23,26 +23,6 @@ import static bandwright.dsl.parse.antlr.BandLexer.*;
  * colon for an equals sign, two slashes for a comment.
  */
 final class Habits {
-    /** The words people have for what the language calls otherwise. */
-    private static final Map<String, String> OTHER_WORDS = Map.ofEntries(
-            Map.entry("print", "show"),
-            Map.entry("display", "show"),
-            Map.entry("draw", "show"),
-            Map.entry("delete", "forget"),
-            Map.entry("remove", "forget"),
-            Map.entry("groove", "cut"),
-            Map.entry("seat", "cut"),
-            Map.entry("seats", "cut"),
-            Map.entry("row", "stone-row"),
-            Map.entry("stones", "stone-row"),
-            Map.entry("claws", "prongs"),
-            Map.entry("pins", "prongs"),
-            Map.entry("alloy", "metal"),
-            Map.entry("section", "profile"),
-            Map.entry("shape", "profile"),
-            Map.entry("name", "title"),
-            Map.entry("assert", "require"));
-
     private static final String ROW = "stone-row name on part";
     private static final String GROOVE = "cut name from part";
 
@@ -64,8 +44,6 @@ final class Habits {
             List.of(CUT, FROM), "groove",
             List.of(STONE_ROW, ON), "lights",
             List.of(BAND, LBRACE), "shank");
-
-    private static final int MOST_RECIPES = 8;
 
     /** What some call the numbers that are the inner circumference in millimetres. */
     private static final String EUROPEAN = "EU";
@@ -94,9 +72,20 @@ final class Habits {
         } else if (index == 1 && Words.isName(type(-1)) && type(0) == COLON) {
             return Optional.of(colonForEquals());
         } else if (index == 1 && type(-1) == NAME && Words.isName(type(0)) && type(1) == EQ) {
-            return Optional.of(fault("word-before-definition", 0, 0)
-                    .with(text(0))
-                    .suggest(report.source().place(new Span(start(0), start(1))), ""));
+            return Optional.of(wordBeforeDefinition());
+        } else if (expectation.kinds().contains(FROM) && isPartOrRangeWithoutFrom()) {
+            return Optional.of(fault("missing-from", index, index)
+                    .with(text(index - 1))
+                    .suggest(report.after(words.get(index - 1)), " from"));
+        } else if (index == 2 && words.get(0).getType() == SHOW && type(0) == OF && index + 1 < words.size()) {
+            return Optional.of(fault("show-of-whole", index, index + 1)
+                    .with(text(1))
+                    .suggest(report.source().place(new Span(end(1), end(index + 1))), ""));
+        } else if (index == 1 && words.get(0).getType() == EXPORT && isPart(type(0))) {
+            // The point before its ending is no sign of the language; one error is enough.
+            report.forgive(span(index, words.size() - 1));
+            return Optional.of(fault("export-without-quotes", index, words.size() - 1)
+                    .suggest(report.source().place(span(index, words.size() - 1)), "\"" + file() + "\""));
         } else if (lacksColon()) {
             return Optional.of(fault("missing-colon", index, index)
                     .with(text(index - 1))
@@ -151,6 +140,10 @@ final class Habits {
             return Optional.of(missingOf());
         } else if (index == 3 && words.get(0).getType() == SHOW && type(-2) == SECTION && type(0) == AT) {
             return Optional.of(missingOf());
+        } else if (index == 1 && type(-1) == NAME && type(0) == OF && isPart(type(1)) && words.size() == 3) {
+            return Optional.of(fault("measure-without-brackets", 0, 2)
+                    .with(text(0))
+                    .suggest(report.source().place(span(0, 2)), text(0) + "(" + text(2) + ")"));
         } else if (isMeasureWithoutBrackets()) {
             return Optional.of(fault("measure-without-brackets", index - 1, index)
                     .with(text(index - 1))
@@ -159,9 +152,26 @@ final class Habits {
         return Optional.empty();
     }
 
-    /** The language's word for one that opens no statement. */
-    static Optional<String> otherWord(String word) {
-        return Optional.ofNullable(OTHER_WORDS.get(word));
+    /** {@code proffile dome = …} is a slip in the first word; elsewhere it is one word too many. */
+    private Diagnostic.Builder wordBeforeDefinition() {
+        List<String> near = NearNames.nearest(text(0).toLowerCase(Locale.ROOT), Words.openers());
+        return near.isEmpty()
+                ? fault("word-before-definition", 0, 0)
+                        .with(text(0))
+                        .suggest(report.source().place(new Span(start(0), start(1))), "")
+                : fault("unknown-statement", 0, 0).with(text(0)).suggest(report.place(words.get(0)), near.get(0));
+    }
+
+    /** {@code cut groove shank …}, {@code vary width 3 mm to 5 mm}. */
+    private boolean isPartOrRangeWithoutFrom() {
+        int first = words.get(0).getType();
+        return index == 2 && (first == CUT ? Words.isName(type(0)) : first == VARY && isValue());
+    }
+
+    /** {@code export stl}: the file's ending alone gets a name before it. */
+    private String file() {
+        String said = report.source().text(span(index, words.size() - 1)).replace(" ", "");
+        return said.contains(".") ? said : "ring." + said.toLowerCase(Locale.ROOT);
     }
 
     /** {@code stone round 1.5 mm}: a cut or a material is missing. */
@@ -176,12 +186,19 @@ final class Habits {
 
     /** {@code 14k}, {@code 585}, {@code 18k-yellow}: the recipes that are sold under it. */
     private Diagnostic.Builder metalByNumber() {
-        boolean karat = type(1) == NAME || type(1) == UNIT;
-        int last = karat && index + 1 < words.size() ? index + 1 : index;
-        String mark = report.source().text(span(index, last)).replace(" ", "");
-        List<String> recipes = recipes(mark);
+        int last = index;
+        // 18 k, 18k gold, 18 ct white gold: all on one line.
+        while (last < index + 3
+                && last + 1 < words.size()
+                && (words.get(last + 1).getType() == NAME || words.get(last + 1).getType() == UNIT)
+                && words.get(last + 1).getLine() == words.get(index).getLine()) {
+            last++;
+        }
+        String mark = report.source().text(span(index, last));
+        List<String> recipes = MetalMarks.recipes(
+                mark.replaceFirst("^(\\d+) +(?=\\p{L})", "$1").replace(' ', '-'));
         Diagnostic.Builder fault = fault("metal-by-number", index, last).with(mark);
-        return recipes.isEmpty() ? fault : fault.expected(listed(recipes));
+        return recipes.isEmpty() ? fault : fault.expected(MetalMarks.listed(recipes));
     }
 
     /** {@code platinum 950}, {@code white gold 585}: a metal as people say it, in the words of its name. */
@@ -198,7 +215,7 @@ final class Habits {
                 fault("metal-by-number", index - 1, end()).with(report.source().text(span(index - 1, end())));
         return recipes.size() == 1
                 ? fault.suggest(report.source().place(span(index - 1, end())), recipes.get(0))
-                : fault.expected(listed(recipes));
+                : fault.expected(MetalMarks.listed(recipes));
     }
 
     /** The last word of such a metal: its number, if there is one in the next few words. */
@@ -236,24 +253,9 @@ final class Habits {
                 .toList();
         Diagnostic.Builder fault =
                 Diagnostic.error("weights-in-one", place).with(word).suggest(place, "all metals");
-        return known.isEmpty() ? fault : fault.expected("all metals; of " + word + " there are " + listed(known));
-    }
-
-    private static String listed(List<String> recipes) {
-        return String.join(", ", recipes.subList(0, Math.min(MOST_RECIPES, recipes.size())))
-                + (recipes.size() > MOST_RECIPES ? " and others" : "");
-    }
-
-    /** Those of the mark, and where it names a colour, those of that colour if there are any. */
-    private static List<String> recipes(String mark) {
-        List<String> said = List.of(mark.split("-", -1));
-        List<String> recipes = MetalCatalogue.recipes(said.get(0).replaceFirst("(?i)kt$", "k")).stream()
-                .map(Metal::name)
-                .toList();
-        List<String> coloured = recipes.stream()
-                .filter(name -> List.of(name.split("-", -1)).containsAll(said.subList(1, said.size())))
-                .toList();
-        return coloured.isEmpty() ? recipes : coloured;
+        return known.isEmpty()
+                ? fault
+                : fault.expected("all metals; of " + word + " there are " + MetalMarks.listed(known));
     }
 
     private Diagnostic.Builder colonForEquals() {
@@ -272,14 +274,20 @@ final class Habits {
                 && (type(0) == NUMBER || type(0) == NAME);
     }
 
+    private static boolean isPart(int type) {
+        return Words.isName(type) || type == RING;
+    }
+
     /** {@code weight shank}, alone or after {@code show}. */
     private boolean isMeasureWithoutBrackets() {
-        boolean alone = index == 1 || (index == 2 && words.get(0).getType() == SHOW);
-        return alone
-                && type(-1) == NAME
-                && otherWord(text(index - 1)).isEmpty()
-                && Words.isName(type(0))
-                && index + 1 == words.size();
+        boolean opener =
+                index == 1 && !NearNames.nearest(text(0), Words.openers()).isEmpty();
+        boolean alone = (index == 1 && !opener) || (index == 2 && words.get(0).getType() == SHOW);
+        boolean required = index == 2 && words.get(0).getType() == REQUIRE;
+        return type(-1) == NAME
+                && OtherWords.statement(text(index - 1)).isEmpty()
+                && isPart(type(0))
+                && (required || (alone && index + 1 == words.size()));
     }
 
     private Diagnostic.Builder fault(String code, int first, int last) {
@@ -288,6 +296,10 @@ final class Habits {
 
     private Span span(int first, int last) {
         return Report.span(words.get(first)).to(Report.span(words.get(last)));
+    }
+
+    private int end(int at) {
+        return Report.span(words.get(at)).end();
     }
 
     private int start(int at) {

@@ -38,6 +38,26 @@ final class Report {
         }
     }
 
+    /** Takes back what was said within a stretch: it is told better as a whole. */
+    void forgive(Span span) {
+        diagnostics.removeIf(told -> {
+            Place place = told.place();
+            return place != null
+                    && place.span().start() >= span.start()
+                    && place.span().end() <= span.end();
+        });
+    }
+
+    /** Whether something between two words is wrong already. */
+    boolean hasErrorBetween(Span before, Span after) {
+        return diagnostics.stream()
+                .filter(Diagnostic::isError)
+                .map(Diagnostic::place)
+                .anyMatch(place -> place != null
+                        && place.span().start() >= before.end()
+                        && place.span().end() <= after.start());
+    }
+
     boolean isFull() {
         return diagnostics.size() > MOST;
     }

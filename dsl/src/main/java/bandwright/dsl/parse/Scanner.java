@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,6 +28,9 @@ import static bandwright.dsl.parse.antlr.BandLexer.*;
  * are only those of the language and the rest of the statement is read as if nothing had been wrong.
  */
 final class Scanner {
+    /** En dash, em dash: from one bound to the other, in print. */
+    private static final Set<String> DASHES = Set.of("\u2013", "\u2014");
+
     /** Fifty thousand definitions; more is no text that a person wrote. */
     static final int MOST_WORDS = 300_000;
 
@@ -228,9 +232,23 @@ final class Scanner {
         String text = report.source().text(span);
         Diagnostic.Builder fault =
                 Diagnostic.error("unknown-sign", report.source().place(span)).with(visible(text));
+        if (DASHES.contains(text) && isInRange(at)) {
+            report.add(fault.suggest(report.source().place(span), "and"));
+            return;
+        }
         // Left out between two numbers it would leave nonsense behind.
         boolean between = type(at - 1) == NUMBER && type(last + 1) == NUMBER;
         report.add(between ? fault : fault.suggest(report.source().place(span), ""));
+    }
+
+    /** Whether {@code between} stands before it on the same line, without its {@code and}. */
+    private boolean isInRange(int at) {
+        for (int i = at - 1; i >= 0 && type(i) != NEWLINE && type(i) != AND; i--) {
+            if (type(i) == BETWEEN) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Signs nobody can see are named by their number. */

@@ -208,7 +208,11 @@ final class SyntaxFault {
         Set<String> known = Words.spellings(expectation.properties());
         Diagnostic.Builder fault =
                 fault("unknown-property", words.get(index)).with(text(index)).expected(String.join(", ", known));
-        return add(withNearest(fault, index, known));
+        Optional<String> meant = OtherWords.property(text(index)).filter(known::contains);
+        return add(
+                meant.isPresent()
+                        ? fault.suggest(report.place(words.get(index)), meant.get())
+                        : withNearest(fault, index, known));
     }
 
     /** A reason is one of the whole statement: with it taken out, reading on makes sense. */
@@ -258,7 +262,7 @@ final class SyntaxFault {
             return missingEquals();
         }
         Diagnostic.Builder fault = fault("unknown-statement", first).with(first.getText());
-        Optional<String> meant = Habits.otherWord(lower);
+        Optional<String> meant = OtherWords.statement(lower);
         if (meant.isPresent()) {
             return add(fault.suggest(report.place(first), meant.get()));
         }
@@ -281,6 +285,10 @@ final class SyntaxFault {
     }
 
     private boolean unexpected() {
+        if (index > 0 && report.hasErrorBetween(Report.span(words.get(index - 1)), Report.span(words.get(index)))) {
+            // A sign that nobody knows stood here, and has been told.
+            return false;
+        }
         Set<String> known = Words.spellings(expectation.kinds());
         Diagnostic.Builder fault =
                 fault("unexpected-word", words.get(index)).with(text(index)).expected(expectation.words());

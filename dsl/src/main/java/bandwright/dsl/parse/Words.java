@@ -111,7 +111,8 @@ final class Words {
                     || type == IN
                     || type == BETWEEN
                     || type == WITHIN;
-            words.add(anyOperator && folded ? "an operator" : spelling(type));
+            // Between the commas of a list a comma is not seen.
+            words.add(anyOperator && folded ? "an operator" : type == COMMA ? "a comma" : spelling(type));
         }
         return words;
     }

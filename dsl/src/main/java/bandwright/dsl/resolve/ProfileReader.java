@@ -71,7 +71,8 @@ final class ProfileReader extends Reader {
             });
         }
         for (String word : List.of("width", "height")) {
-            if (!arguments.containsKey(word) && !meant.contains(word)) {
+            // A form nobody knows has no sizes to miss.
+            if (form.isPresent() && !arguments.containsKey(word) && !meant.contains(word)) {
                 faults.add(Diagnostic.error("missing-size", place(shape.form()))
                         .with(word, shape.form().text())
                         .suggestLine("profile " + name() + " = " + shape.form() + "(width: 4 mm, height: 1.8 mm)"));

@@ -3,6 +3,7 @@ package bandwright.dsl.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 
@@ -28,6 +29,10 @@ import bandwright.dsl.syntax.StoneRowProperty;
 
 /** Stones in a row. */
 final class StoneRowReader extends Reader {
+    /** What cuts are called besides. */
+    private static final Map<String, String> OTHER_CUTS = Map.of(
+            "brilliant", "round", "circle", "round", "square", "princess", "step", "baguette", "ellipse", "oval");
+
     /** Thickness of a girdle where nothing is said, as a share of the stone's size. */
     private static final double GIRDLE = 0.03;
 
@@ -152,7 +157,8 @@ final class StoneRowReader extends Reader {
         if (cut.isEmpty()) {
             List<String> words =
                     List.of(StoneCut.values()).stream().map(StoneCut::word).toList();
-            List<String> near = NearNames.nearest(word.text(), words);
+            String other = OTHER_CUTS.get(word.text());
+            List<String> near = other == null ? NearNames.nearest(word.text(), words) : List.of(other);
             Diagnostic.Builder fault =
                     Diagnostic.error("unknown-cut", place(word)).with(word.text());
             if (near.isEmpty()) {

@@ -3,6 +3,7 @@ package bandwright.kernel.app;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import bandwright.dsl.Report;
@@ -28,13 +29,24 @@ final class Complaints {
         }
     }
 
-    /** Says so if there is no ring in the end, which no diagnostic need have said. */
+    /** Says so if there is no ring in the end, or not all of it, which no diagnostic need have said. */
     void tellIfNothing(NotebookRun run, Report report) {
         if (run.ranNothing()) {
             terminal.complain("bandwright: there is nothing to run");
         } else if (report.parts().isEmpty()) {
             terminal.complain("bandwright: " + noRing(run));
+        } else {
+            waiting(report)
+                    .ifPresent(trouble -> terminal.complain("bandwright: a part of the ring is not made: "
+                            + reason(trouble) + ", in " + where(trouble)));
         }
+    }
+
+    /** The first name that nothing has defined in the end. */
+    private static Optional<Diagnostic> waiting(Report report) {
+        return report.troubles().stream()
+                .filter(trouble -> trouble.code().equals("not-defined-yet") && trouble.place() != null)
+                .findFirst();
     }
 
     /** Why there is no ring: a cell that was refused for one slip takes all that it would have made with it. */

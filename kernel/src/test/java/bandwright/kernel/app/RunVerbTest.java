@@ -217,6 +217,18 @@ class RunVerbTest {
     }
 
     @Test
+    void what_waits_in_the_end_is_said_last() {
+        String text = Samples.RING + "stone-row lights on shank { stone round diamond 1.5 mm  around half }\n";
+        Ran ran = Ran.command("run", Samples.file(folder, "half.ring", text));
+
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(ran.err().strip())
+                .contains("around 180 deg")
+                .endsWith("bandwright: a part of the ring is not made: it waits for half, in half.ring, line "
+                        + text.lines().count());
+    }
+
+    @Test
     void of_a_text_the_answers_are_printed_and_of_a_notebook_it_is_said_where_they_are() {
         String asked = Samples.RING + "show checks\nbreadth = 3 mm\nbreadth * 2\nshow weights in all metals\n"
                 + "vary breadth from 2 mm to 4 mm step 0.01 mm { breadth * 2 }\n";

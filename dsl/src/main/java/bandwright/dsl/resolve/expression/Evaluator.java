@@ -3,6 +3,7 @@ package bandwright.dsl.resolve.expression;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 import bandwright.dsl.diagnostic.Diagnostic;
@@ -57,9 +58,15 @@ public final class Evaluator implements Expression.Visitor<Value> {
         if (reading instanceof SizeReading.Accepted accepted) {
             return new Value.Size(accepted.size());
         }
-        throw new Fault(Diagnostic.error("size-refused", place(size))
-                .with(((SizeReading.Refused) reading).problem())
-                .build());
+        Diagnostic.Builder fault =
+                Diagnostic.error("size-refused", place(size)).with(((SizeReading.Refused) reading).problem());
+        String upper = size.size().toUpperCase(Locale.ROOT);
+        boolean small = SizeReading.read(SizeSystem.valueOf(size.system()), upper, fraction == null ? "" : fraction)
+                instanceof SizeReading.Accepted;
+        if (small) {
+            fault.suggest(place(size), size.system() + " " + upper + (fraction == null ? "" : " " + fraction));
+        }
+        throw new Fault(fault.build());
     }
 
     @Override
