@@ -218,7 +218,8 @@ class RunVerbTest {
 
     @Test
     void what_waits_in_the_end_is_said_last() {
-        String text = Samples.RING + "stone-row lights on shank { stone round diamond 1.5 mm  around half }\n";
+        String text = Samples.RING
+                + "stone-row lights on shank { stone round diamond 1.5 mm  around half  spacing 0.2 mm  sink 0.1 mm }\n";
         Ran ran = Ran.command("run", Samples.file(folder, "half.ring", text));
 
         assertThat(ran.exitCode()).isEqualTo(1);
