@@ -321,14 +321,19 @@ public final class Steps {
     /** Solder flows before either metal begins to melt. */
     private static String flowing(Set<Metal> metals) {
         double least = Double.POSITIVE_INFINITY;
+        boolean memory = false;
         for (Metal metal : metals) {
             Double solidus = metal.solidusC();
             if (solidus == null) {
                 return Sentences.of("step.join.solder.unknown");
             }
-            least = Math.min(least, solidus);
+            if (solidus < least) {
+                least = solidus;
+                memory = metal.meltingFromMemory();
+            }
         }
-        return Sentences.of("step.join.solder.below", QuantityFormat.number(least, 0));
+        return Sentences.of(
+                memory ? "step.join.solder.below-memory" : "step.join.solder.below", QuantityFormat.number(least, 0));
     }
 
     private void benchSeats() {

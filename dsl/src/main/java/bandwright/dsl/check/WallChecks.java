@@ -54,10 +54,12 @@ final class WallChecks implements Check {
             boolean platinum = body.section().metal().family().equals("platinum");
             Limit limit = look.limits().get(platinum ? key + "-platinum" : key);
             double inner = body.section().band().finger().innerRadiusMm();
-            body.wallWithout(leftOut)
-                    .ifPresent(wall -> findings.add(look.on(key, limit, body.name())
+            findings.add(body.wallWithout(leftOut)
+                    .map(wall -> look.on(key, limit, body.name())
                             .at(RingPlace.of(wall, inner))
-                            .measured(wall.thicknessMm())));
+                            .measured(wall.thicknessMm()))
+                    .orElseGet(() -> Look.open(
+                            key, "its surfaces meet in sharp edges, where a wall runs out to nothing", body.name())));
         }
         return findings;
     }

@@ -78,4 +78,16 @@ class WallChecksTest {
         assertThat(found.verdict()).isEqualTo(verdict);
         assertThat(measured(found)).isCloseTo(depth, within(0.003));
     }
+
+    /** Inside and dome meet in two sharp edges, so that nothing bounds the search for a wall: it ends all the same, and says so. */
+    @Test
+    void a_part_that_runs_out_to_nothing_has_no_wall_to_look_at() {
+        Finding found = Bench.one(
+                "casting-wall",
+                "profile dome = half-round(width: 5 mm, height: 0.9 mm)\n"
+                        + "band shank { finger US 7  profile dome  metal white-gold-585-pd }");
+
+        assertThat(found.verdict()).isEqualTo(Verdict.NOT_LOOKED_AT);
+        assertThat(found.sentence()).contains("meet in sharp edges");
+    }
 }

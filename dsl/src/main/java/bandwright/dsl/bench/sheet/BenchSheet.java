@@ -198,7 +198,7 @@ public final class BenchSheet {
             }
             row.add(number(whole * metal.densityGPerCm3() / 1000));
             rows.add(row);
-            sources.add(metal.name() + ": density from "
+            sources.add(metal.name() + ": density: "
                     + metal.sources().stream().map(MaterialSource::text).collect(Collectors.joining(" | ")));
         }
         return new Table("Were it all of one metal", columns, rows, List.copyOf(sources));

@@ -13,7 +13,8 @@ import bandwright.dsl.geometry.solid.Mesh;
  * The thinnest wall of a body: the shortest straight way through it between two faces whose normals are more than 135° apart.
  *
  * <ol>
- *   <li>From the middle of each triangle a ray is sent inwards; the shortest way found is a first upper bound.
+ *   <li>From the middle of each triangle a ray is sent inwards; the shortest way found is a first upper bound. Where none is found, bounds up to 4 mm
+ *       are tried.
  *   <li>Each triangle is then compared with all that look away from it and lie nearer than the bound, exactly, corner
  *       against face and side against side; the bound sinks.
  *   <li>A way counts if it leaves both faces inwards and meets nothing between. Surfaces that meet in an edge sharper than 45°
@@ -25,6 +26,9 @@ import bandwright.dsl.geometry.solid.Mesh;
 public final class ThinnestWall {
     /** A straight way between two holes dips into a round bore by less than this share of its length. */
     private static final double CHORD_RISE = 0.02;
+
+    /** What is thicker than the last of them is no wall. */
+    private static final double[] BOUNDS_MM = {0.5, 1, 2, 4};
 
     private static final double LOOK_AWAY = -StrictMath.sqrt(0.5);
 
@@ -65,10 +69,9 @@ public final class ThinnestWall {
         for (int t = 0; t < sample.triangleCount(); t++) {
             search.lookInwards(sample, t, sampleNormals);
         }
-        for (int t = 0; t < sample.triangleCount(); t++) {
-            search.compare(sample, t, sampleNormals);
-        }
-        if (search.best == Double.POSITIVE_INFINITY) {
+        if (search.best < Double.POSITIVE_INFINITY) {
+            search.compareAll(sample, sampleNormals);
+        } else if (!search.compareWithin(sample, sampleNormals)) {
             return Optional.empty();
         }
         double[] a = search.bestFrom;
@@ -155,6 +158,24 @@ public final class ThinnestWall {
                 bestTo[axis] = from[axis] + nearest[0] * (to[axis] - from[axis]);
             }
         }
+    }
+
+    private void compareAll(Mesh sample, double[] sampleNormals) {
+        for (int t = 0; t < sample.triangleCount(); t++) {
+            compare(sample, t, sampleNormals);
+        }
+    }
+
+    /** Where no ray met a face that counts, and so nothing bounds the search: wider and wider, for each with each would take minutes. */
+    private boolean compareWithin(Mesh sample, double[] sampleNormals) {
+        for (double bound : BOUNDS_MM) {
+            best = bound;
+            compareAll(sample, sampleNormals);
+            if (best < bound) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void compare(Mesh sample, int t, double[] sampleNormals) {

@@ -46,7 +46,7 @@ public final class RingTables {
                     number(measures.volumeMm3()),
                     number(measures.densityGPerCm3()),
                     number(measures.weightG())));
-            sources.add(metal.name() + ": " + metal.title() + "; density from "
+            sources.add(metal.name() + ": " + metal.title() + "; density: "
                     + metal.sources().stream().map(MaterialSource::text).collect(Collectors.joining(" | ")));
         }
         rows.add(List.of("ring", "", number(volume), "", number(weight)));
