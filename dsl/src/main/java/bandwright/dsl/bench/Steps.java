@@ -3,7 +3,6 @@ package bandwright.dsl.bench;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -290,50 +289,11 @@ public final class Steps {
             return;
         }
         Step join = groove.joint()
-                .map(joint -> joint.equals("solder") ? soldered(groove, keep) : Step.of("step.join." + joint, part))
+                .map(joint -> joint.equals("solder")
+                        ? Soldering.step(design, groove, keep)
+                        : Step.of("step.join." + joint, part))
                 .orElseGet(() -> Step.of("step.join", part));
         steps.add(join.restingOn(JOIN, List.of(part)));
-    }
-
-    /** A collar that closes the way in has a joint of its own. */
-    private Step soldered(Groove groove, Groove.Keep keep) {
-        List<String> parts = new ArrayList<>(List.of(keep.part()));
-        if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-            parts.add(from.collar());
-        }
-        Set<Metal> metals = new LinkedHashSet<>();
-        groove.from().forEach(part -> metals.add(design.metal(part)));
-        metals.add(keep.metal());
-        return Step.of("step.join.solder", list(parts), list(groove.from()), solder(metals), flowing(metals));
-    }
-
-    /** Which solder: of one fineness where there is but one, else what the assay office says. */
-    private static String solder(Set<Metal> metals) {
-        Set<String> standards = metals.stream()
-                .map(metal ->
-                        metal.fineness() == null ? "" : metal.family() + " solder of fineness " + metal.fineness())
-                .collect(Collectors.toCollection(TreeSet::new));
-        return standards.size() == 1 && !standards.contains("")
-                ? standards.iterator().next()
-                : Sentences.of("step.join.solder.mixed");
-    }
-
-    /** Solder flows before either metal begins to melt. */
-    private static String flowing(Set<Metal> metals) {
-        double least = Double.POSITIVE_INFINITY;
-        boolean memory = false;
-        for (Metal metal : metals) {
-            Double solidus = metal.solidusC();
-            if (solidus == null) {
-                return Sentences.of("step.join.solder.unknown");
-            }
-            if (solidus < least) {
-                least = solidus;
-                memory = metal.meltingFromMemory();
-            }
-        }
-        return Sentences.of(
-                memory ? "step.join.solder.below-memory" : "step.join.solder.below", QuantityFormat.number(least, 0));
     }
 
     private void benchSeats() {
@@ -417,7 +377,7 @@ public final class Steps {
         return Quantity.grams(grams).toString();
     }
 
-    private static String list(List<String> names) {
+    static String list(List<String> names) {
         return names.size() < 2
                 ? String.join("", names)
                 : String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
