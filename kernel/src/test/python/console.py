@@ -22,6 +22,8 @@ def wait_for(text, seconds=40):
 
 
 def type_line(text):
+    # The console's own loop stumbles over keys that come before its prompt has settled.
+    time.sleep(0.5)
     tmux("send-keys", "-t", SESSION, "-l", text)
     tmux("send-keys", "-t", SESSION, "Enter")
 
@@ -37,6 +39,7 @@ try:
     # A block that is not closed asks for more, and an error points at its place.
     type_line("a = 2 mm + 1 g")
     wait_for("unit-mismatch")
+    wait_for("In [4]:")
     type_line("band shank {")
     time.sleep(1)
     assert seen().count("In [5]:") == 0, seen()
