@@ -6,6 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,6 +57,11 @@ class HandoutVerbTest {
                 .contains("show answer", "<script type=\"application/json\">", "<h1>A band &amp; more</h1>");
         byte[] pdf = Files.readAllBytes(folder.resolve("ring.handout.pdf"));
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+        try (PDDocument pages = Loader.loadPDF(pdf)) {
+            assertThat(new PDFTextStripper().getText(pages))
+                    .as("told at its cell, and not again at the end")
+                    .containsOnlyOnce("nothing defines answer yet");
+        }
         assertThat(folder.resolve("secret.stl")).doesNotExist();
         assertThat(folder.resolve("ring.handout.ipynb"))
                 .content()

@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
+import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.Code;
+import org.commonmark.node.CustomBlock;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.HtmlBlock;
@@ -22,15 +24,13 @@ import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.Text;
-import org.commonmark.parser.Parser;
 
 import bandwright.dsl.export.pdf.PageItem;
+import bandwright.dsl.view.Table;
 import bandwright.kernel.notebook.NotebookCell;
 
 /** A Markdown cell as what stands on pages: words without emphasis, the addresses of links written out, kept pictures. */
 final class MarkdownItems extends AbstractVisitor {
-    private static final Parser PARSER = Parser.builder().build();
-
     /** As wide as a kept picture gets, mm. */
     private static final double WIDEST = 120;
 
@@ -45,7 +45,7 @@ final class MarkdownItems extends AbstractVisitor {
 
     /** @param opens whether the document's own heading may be in it, which is then left out */
     static List<PageItem> of(NotebookCell cell, boolean opens) {
-        Node document = PARSER.parse(cell.source());
+        Node document = MarkdownPart.PARSER.parse(cell.source());
         Node first = document.getFirstChild();
         if (opens && first instanceof org.commonmark.node.Heading heading && heading.getLevel() == 1) {
             first.unlink();
@@ -113,6 +113,32 @@ final class MarkdownItems extends AbstractVisitor {
     @Override
     public void visit(IndentedCodeBlock code) {
         items.add(new PageItem.Code("", code.getLiteral().stripTrailing()));
+    }
+
+    @Override
+    public void visit(CustomBlock block) {
+        if (block instanceof TableBlock) {
+            items.add(new PageItem.Grid(table(block)));
+        } else {
+            visitChildren(block);
+        }
+    }
+
+    /** The head's cells name the columns. */
+    private static Table table(Node block) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Node part = block.getFirstChild(); part != null; part = part.getNext()) {
+            for (Node row = part.getFirstChild(); row != null; row = row.getNext()) {
+                List<String> cells = new ArrayList<>();
+                for (Node cell = row.getFirstChild(); cell != null; cell = cell.getNext()) {
+                    cells.add(MarkdownPart.words(cell));
+                }
+                rows.add(cells);
+            }
+        }
+        List<Table.Column> columns =
+                rows.get(0).stream().map(Table.Column::words).toList();
+        return new Table("", columns, rows.subList(1, rows.size()), List.of());
     }
 
     /** Raw HTML is shown as the text it is. */

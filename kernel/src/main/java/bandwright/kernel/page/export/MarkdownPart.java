@@ -8,8 +8,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
+import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TableHead;
+import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
+import org.commonmark.node.CustomNode;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
@@ -31,7 +35,13 @@ import bandwright.kernel.notebook.NotebookCell;
  * @param headings the others
  */
 record MarkdownPart(String html, String title, List<Heading> headings) {
-    private static final Parser PARSER = Parser.builder().build();
+    private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
+
+    /** Markdown as Jupyter shows it, tables included. */
+    static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
+
+    private static final String TABLE = "<table>";
+    private static final String TABLE_END = "</table>";
 
     MarkdownPart {
         headings = List.copyOf(headings);
@@ -53,6 +63,7 @@ record MarkdownPart(String html, String title, List<Heading> headings) {
         HeadingCollector collector = new HeadingCollector(number);
         document.accept(collector);
         HtmlRenderer renderer = HtmlRenderer.builder()
+                .extensions(EXTENSIONS)
                 .escapeHtml(true)
                 .sanitizeUrls(true)
                 .attributeProviderFactory(context -> (node, tag, attributes) -> {
@@ -66,7 +77,27 @@ record MarkdownPart(String html, String title, List<Heading> headings) {
                 })
                 .nodeRendererFactory(context -> new KeptPictures(context, cell.attachments()))
                 .build();
-        return new MarkdownPart(renderer.render(document), title, collector.headings);
+        return new MarkdownPart(framed(renderer.render(document), collector.tables), title, collector.headings);
+    }
+
+    /**
+     * A table wider than a telephone scrolls by itself. The tags are the renderer's own: what a cell writes is escaped.
+     *
+     * @param names of the tables, in their order
+     */
+    private static String framed(String html, List<String> names) {
+        StringBuilder framed = new StringBuilder();
+        int from = 0;
+        for (String name : names) {
+            int at = html.indexOf(TABLE, from);
+            int end = html.indexOf(TABLE_END, at) + TABLE_END.length();
+            framed.append(html, from, at)
+                    .append("<div class=\"tabled\">")
+                    .append(Html.frame(name, html.substring(at, end)))
+                    .append("</div>");
+            from = end;
+        }
+        return framed.append(html.substring(from)).toString();
     }
 
     static String words(Node node) {
@@ -95,14 +126,28 @@ record MarkdownPart(String html, String title, List<Heading> headings) {
         return words.toString();
     }
 
-    /** Gives headings their ids, and takes further first-level ones down a level: a page has one. */
+    /** Gives headings their ids, takes further first-level ones down a level, for a page has one, and names tables. */
     private static final class HeadingCollector extends AbstractVisitor {
         private final int cellNumber;
         private final List<Heading> headings = new ArrayList<>();
         private final IdentityHashMap<Node, String> ids = new IdentityHashMap<>();
+        private final List<String> tables = new ArrayList<>();
 
         HeadingCollector(int cellNumber) {
             this.cellNumber = cellNumber;
+        }
+
+        /** A table goes by the words of its head. */
+        @Override
+        public void visit(CustomNode node) {
+            if (node instanceof TableHead head) {
+                List<String> columns = new ArrayList<>();
+                for (Node cell = head.getFirstChild().getFirstChild(); cell != null; cell = cell.getNext()) {
+                    columns.add(words(cell));
+                }
+                columns.removeIf(String::isBlank);
+                tables.add("Table: " + String.join(", ", columns));
+            }
         }
 
         @Override

@@ -7,9 +7,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import bandwright.dsl.Report;
+import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.export.pdf.PageItem;
 import bandwright.dsl.export.pdf.Paper;
 import bandwright.dsl.export.pdf.PaperDocument;
@@ -84,7 +87,13 @@ public final class PaperWriter {
             Headlines.finger(report).ifPresent(finger -> items.add(new PageItem.Paragraph("Finger: " + finger)));
             tables.forEach(table -> items.addAll(AnswerItems.table(table)));
         }
-        report.troubles().forEach(told -> items.add(AnswerItems.told(told)));
+        // What was told at its cell is not told again without one.
+        Set<Diagnostic> told = run.cells().stream()
+                .flatMap(cell -> cell.diagnostics().stream())
+                .collect(Collectors.toSet());
+        report.troubles().stream()
+                .filter(trouble -> !told.contains(trouble))
+                .forEach(trouble -> items.add(AnswerItems.told(trouble)));
     }
 
     /** The same for the same notebook. */
