@@ -11,6 +11,7 @@ import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.PlainBand;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.Section;
 import bandwright.dsl.model.StoneRow;
@@ -42,6 +43,8 @@ public final class BlankTable {
         BlankTable blank = new BlankTable(ring);
         blank.bands();
         blank.kept();
+        blank.pieces();
+        blank.pins();
         blank.stones();
         List<String> notes = new ArrayList<>(
                 List.of(Sentences.of("blank.length"), Sentences.of("blank.wide"), Sentences.of("blank.allowance")));
@@ -55,14 +58,20 @@ public final class BlankTable {
                         Table.Column.numbers("to saw", "mm"),
                         Table.Column.numbers("width", "mm"),
                         Table.Column.numbers("thickness", "mm"),
-                        Table.Column.numbers("weight", "g")),
+                        Table.Column.numbers("weight", "g"),
+                        Table.Column.numbers("or of profiled wire", "mm")),
                 blank.rows,
                 notes);
     }
 
     private void bands() {
         for (Band band : ring.design().bands()) {
-            row(band.name(), band.metal(), strip(band));
+            if (RawParts.isTurned(band.metal())) {
+                notes.add(Sentences.of("blank.turned", band.name(), band.metal().name()));
+                continue;
+            }
+            boolean even = band.stations().size() == 1;
+            row(band.name(), band.metal(), strip(band), even ? wire(band) : "");
             if (band.stations().size() > 1) {
                 notes.add(Sentences.of("blank.changes", band.name()));
             } else if (filled(band) < RECTANGULAR) {
@@ -81,18 +90,61 @@ public final class BlankTable {
     private void kept() {
         List<String> other = new ArrayList<>();
         for (Groove groove : ring.design().grooves()) {
-            if (groove.keep().isPresent()) {
-                PartSection part = ring.section(groove.keep().get().part());
-                if (groove.around().isFull() && part.band().stations().size() == 1) {
-                    Bounds bounds = ring.bounds(part.name());
-                    row(part.name(), part.metal(), new PlainBand(2 * bounds.minY(), bounds.height(), bounds.width()));
-                } else {
-                    other.add(part.name());
-                }
+            if (groove.keep().isPresent() && !ring(groove, groove.keep().get().part())) {
+                other.add(groove.keep().get().part());
             }
         }
         if (!other.isEmpty()) {
             notes.add(Sentences.of("blank.arc", String.join(", ", other)));
+        }
+    }
+
+    /** Collars and what a cut right through leaves: parted off the band, or bent by themselves. */
+    private void pieces() {
+        List<String> pieces = new ArrayList<>();
+        for (Groove groove : ring.design().grooves()) {
+            for (String piece : BenchParts.parted(groove)) {
+                if (ring(groove, piece)) {
+                    pieces.add(piece);
+                }
+            }
+        }
+        if (!pieces.isEmpty()) {
+            notes.add(Sentences.of("blank.pieces", String.join(", ", pieces)));
+        }
+    }
+
+    /** Tells the strip of a part that is a ring of one section; false if it is none. */
+    private boolean ring(Groove groove, String name) {
+        PartSection part = ring.section(name);
+        if (!groove.around().isFull() || part.band().stations().size() > 1) {
+            return false;
+        }
+        if (!RawParts.isTurned(part.metal())) {
+            Bounds bounds = ring.bounds(name);
+            row(name, part.metal(), new PlainBand(2 * bounds.minY(), bounds.height(), bounds.width()), wire(part));
+        }
+        return true;
+    }
+
+    /** Wire that has the part's section already bends about the middle of its metal, so by the rule of Pappus it holds as much as the ring. */
+    private static String wire(PartSection part) {
+        return part.isTurned()
+                ? number(2 * StrictMath.PI * part.region().moments().centroid().y())
+                : "";
+    }
+
+    /** Before grooves are cut. */
+    private static String wire(Band band) {
+        double up =
+                band.stations().get(0).section().outline().moments().centroid().y();
+        return number(2 * StrictMath.PI * (band.finger().innerRadiusMm() + up));
+    }
+
+    private void pins() {
+        List<String> pins = ring.design().prongs().stream().map(Prongs::name).toList();
+        if (!pins.isEmpty()) {
+            notes.add(Sentences.of("blank.pins", String.join(", ", pins)));
         }
     }
 
@@ -104,7 +156,7 @@ public final class BlankTable {
         }
     }
 
-    private void row(String part, Metal metal, PlainBand strip) {
+    private void row(String part, Metal metal, PlainBand strip, String wire) {
         double extra = strip.widthMm() > WIDE_MM ? WIDE_EXTRA_MM : 0;
         rows.add(List.of(
                 part,
@@ -113,7 +165,8 @@ public final class BlankTable {
                 number(strip.blankLengthMm() + extra),
                 number(strip.widthMm()),
                 number(strip.thicknessMm()),
-                number(strip.grams(metal.densityGPerCm3()))));
+                number(strip.grams(metal.densityGPerCm3())),
+                wire));
     }
 
     /** How much of the rectangle round it a band's section fills. */

@@ -183,7 +183,11 @@ public final class CastingTable {
         stocked.bodies()
                 .forEach(body ->
                         metals.put(body.section().metal().name(), body.section().metal()));
-        metals.values().forEach(metal -> notes.add(melting(metal)));
+        name(
+                notes,
+                "casting.turned",
+                metals.values().stream().filter(RawParts::isTurned).toList());
+        metals.values().stream().filter(metal -> !RawParts.isTurned(metal)).forEach(metal -> notes.add(melting(metal)));
         if (!allowances.shrinks()) {
             notes.add(Sentences.of("casting.no-shrinkage", braces));
         } else if (allowances.shrinksEvenly()) {
@@ -228,6 +232,13 @@ public final class CastingTable {
                         metal.name(),
                         QuantityFormat.number(solidus, 0),
                         QuantityFormat.number(liquidus, 0));
+    }
+
+    private static void name(List<String> notes, String key, List<Metal> metals) {
+        if (!metals.isEmpty()) {
+            notes.add(Sentences.of(
+                    key, Steps.list(metals.stream().map(Metal::name).toList())));
+        }
     }
 
     private static void named(List<String> notes, String key, Set<String> parts) {

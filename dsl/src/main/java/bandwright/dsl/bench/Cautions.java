@@ -9,11 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Nickel;
 import bandwright.dsl.material.StoneCare;
 import bandwright.dsl.material.StoneMaterial;
+import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.StoneRow;
@@ -23,8 +25,6 @@ import bandwright.dsl.model.StoneRow;
  * sheets and licensed practice come first, as the last line says.
  */
 public final class Cautions {
-    private static final Set<String> PRECIOUS = Set.of("gold", "silver", "platinum", "palladium");
-
     /** From this share of copper on an alloy is quenched and annealed with care; common practice, no source. */
     private static final double COPPER_RICH = 0.2;
 
@@ -79,16 +79,27 @@ public final class Cautions {
                 metals.stream()
                         .filter(metal -> share(metal, "Cd") > 0 || share(metal, "Pb") > 0)
                         .toList());
+        worked("caution.hot", Set.of(Working.HOT));
+        worked("caution.turned", Set.of(Working.TURNED));
+        worked("caution.turned-cold", Set.of(Working.TURNED_COLD));
+        worked("caution.cut-off", Set.of(Working.TURNED, Working.TURNED_COLD));
+        worked("caution.working-unknown", Set.of(Working.UNKNOWN));
         name(
-                "caution.glare",
+                "caution.cobalt",
+                metals.stream().filter(metal -> share(metal, "Co") > 0.1).toList());
+    }
+
+    private void worked(String key, Set<Working> ways) {
+        name(
+                key,
                 metals.stream()
-                        .filter(metal -> metal.family().equals("platinum")
-                                || metal.family().equals("palladium"))
+                        .filter(metal -> ways.contains(Working.of(metal)))
                         .toList());
     }
 
     private void torch() {
         boolean soldered = design.grooves().stream()
+                .filter(groove -> metals(groove).noneMatch(RawParts::isTurned))
                 .anyMatch(groove -> groove.keep().isPresent()
                         && !groove.joint()
                                 .filter(joint -> !joint.equals("solder"))
@@ -114,6 +125,12 @@ public final class Cautions {
                 pour(groove, groove.keep().get());
             }
         }
+    }
+
+    private Stream<Metal> metals(Groove groove) {
+        return Stream.concat(
+                groove.from().stream().map(design::metal),
+                groove.keep().stream().map(Groove.Keep::metal));
     }
 
     /** What each kind of stone fears of the bench, and which kinds nothing is known of. */
@@ -161,32 +178,33 @@ public final class Cautions {
     }
 
     private void assay() {
-        Set<String> families = metals.stream()
-                .map(Metal::family)
-                .filter(PRECIOUS::contains)
-                .collect(Collectors.toCollection(TreeSet::new));
         Set<String> standards = metals.stream()
                 .map(metal -> metal.family() + " " + metal.fineness())
                 .collect(Collectors.toCollection(TreeSet::new));
-        if (!families.isEmpty()) {
+        if (metals.stream().anyMatch(Metal::isPrecious)) {
             lines.add(Sentences.of(standards.size() > 1 ? "caution.assay-mixed" : "caution.assay"));
         }
     }
 
     private void casting() {
+        if (metals.stream().allMatch(RawParts::isTurned)) {
+            return;
+        }
         lines.add(Sentences.of("caution.molten"));
         lines.add(Sentences.of("caution.resin"));
         lines.add(Sentences.of("caution.investment"));
     }
 
     private void bending() {
-        if (Steps.canBeBent(design)) {
+        if (RawParts.canBeBent(design)) {
             lines.add(Sentences.of("caution.bending"));
         }
     }
 
     private void tools() {
-        boolean cut = !design.seats().isEmpty() || design.grooves().stream().anyMatch(Groove::atBench);
+        boolean cut = metals.stream().anyMatch(RawParts::isTurned)
+                || !design.seats().isEmpty()
+                || design.grooves().stream().anyMatch(Groove::atBench);
         if (cut) {
             lines.add(Sentences.of("caution.chips"));
         }

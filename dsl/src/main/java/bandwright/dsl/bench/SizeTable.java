@@ -53,6 +53,10 @@ public final class SizeTable {
         // What to do comes before what to know.
         ring.design().bands().forEach(table::advise);
         bores.forEach((bore, bands) -> table.add(String.join(", ", bands), bore));
+        ring.design().bands().stream()
+                .filter(band -> RawParts.isTurned(band.metal()))
+                .forEach(band -> table.notes.add(
+                        Sentences.of("size.turned", band.name(), band.metal().name())));
         ring.design().stoneRows().stream().filter(row -> row.around().isFull()).forEach(table::fullRow);
         return table.table("band");
     }

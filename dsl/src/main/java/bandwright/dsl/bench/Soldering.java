@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -29,8 +30,23 @@ final class Soldering {
         Set<Metal> metals = new LinkedHashSet<>();
         groove.from().forEach(part -> metals.add(design.metal(part)));
         metals.add(keep.metal());
-        return Step.of(
-                "step.join.solder", Steps.list(parts), Steps.list(groove.from()), solder(metals), flowing(metals));
+        if (metals.stream().anyMatch(RawParts::isTurned)) {
+            String turned = Steps.list(
+                    metals.stream().filter(RawParts::isTurned).map(Metal::name).toList());
+            return Step.of("step.join.no-solder", Steps.list(parts), Steps.list(groove.from()), turned);
+        }
+        String key = metals.stream().allMatch(Soldering::isHot) ? "step.join.solder-hot" : "step.join.solder";
+        return Step.of(key, Steps.list(parts), Steps.list(groove.from()), solder(metals), flowing(metals));
+    }
+
+    /** Closing the joint of a ring that is bent from strip. */
+    static Step closing(Metal metal) {
+        Set<Metal> one = Set.of(metal);
+        return Step.of(isHot(metal) ? "step.close-hot" : "step.close", metal.name(), solder(one), flowing(one));
+    }
+
+    private static boolean isHot(Metal metal) {
+        return Working.of(metal) == Working.HOT;
     }
 
     /** Which solder: of one fineness where there is but one, else what the assay office says. */
@@ -51,12 +67,16 @@ final class Soldering {
         for (Metal metal : metals) {
             Double solidus = metal.solidusC();
             if (solidus == null) {
-                return Sentences.of("step.join.solder.unknown");
+                return Sentences.of(metals.size() == 1 ? "step.close.unknown" : "step.join.solder.unknown");
             }
             if (solidus < least) {
                 least = solidus;
                 memory = metal.meltingFromMemory();
             }
+        }
+        if (metals.size() == 1) {
+            return Sentences.of(
+                    memory ? "step.close.below-memory" : "step.close.below", QuantityFormat.number(least, 0));
         }
         return Sentences.of(
                 memory ? "step.join.solder.below-memory" : "step.join.solder.below", QuantityFormat.number(least, 0));

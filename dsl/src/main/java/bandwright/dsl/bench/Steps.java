@@ -2,12 +2,10 @@
 package bandwright.dsl.bench;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import bandwright.dsl.check.Findings;
@@ -17,7 +15,8 @@ import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.StoneCut;
-import bandwright.dsl.model.Band;
+import bandwright.dsl.measure.RowMeasures;
+import bandwright.dsl.measure.SolderRoom;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -67,8 +66,12 @@ public final class Steps {
             "bore-side",
             "channel-width",
             "channel-notch",
-            "channel-wall");
-    private static final Set<String> SET = Set.of("parcel-bore", "parcel-gap");
+            "channel-wall",
+            "parcel-bore",
+            "parcel-gap");
+    private static final Set<String> SET = Set.of("row-ends");
+
+    private static final double GRAMS_PER_CARAT = 0.2;
 
     private final Design design;
     private final Ring finished;
@@ -85,8 +88,13 @@ public final class Steps {
         this.finished = workshop.ring(design);
         this.cast = workshop.ring(asCast);
         this.grooved = workshop.ring(new WithoutBenchSeats(design));
-        patterns();
-        cast();
+        List<Step> raw = RawParts.steps(design, cast, bench, PATTERN, CAST);
+        // Seats that are cast can only be mended in the pattern.
+        List<String> castSeats = asCast.seats().stream()
+                .flatMap(seats -> Stream.of(seats.row(), seats.name()))
+                .toList();
+        steps.add(castSeats.isEmpty() ? raw.get(0) : raw.get(0).restingOn(SEATS, castSeats));
+        steps.addAll(raw.subList(1, raw.size()));
         List<Groove> atBench = design.grooves().stream().filter(Groove::atBench).toList();
         benchGrooves(
                 atBench.stream().filter(groove -> !isLater(groove)).toList(),
@@ -103,7 +111,7 @@ public final class Steps {
         String metal = grams(weight(finished, Set.of()));
         boolean stones = !design.stoneRows().isEmpty();
         steps.add(Step.of(stones ? "step.polish" : "step.polish-plain").taking(Step.Takes.NOT_RECKONED));
-        steps.add(Step.of(stones ? "step.weigh" : "step.weigh-plain", metal));
+        steps.add(Step.of(stones ? "step.weigh" : "step.weigh-plain", metal, solder(), carats()));
     }
 
     /** The steps in order. */
@@ -119,6 +127,7 @@ public final class Steps {
     public static Table table(Design design, Workshop workshop, Findings findings) {
         List<Step> steps = of(design, workshop);
         boolean takes = steps.stream().anyMatch(step -> step.takes() == Step.Takes.RECKONED);
+        List<String> numbers = numbers(steps);
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
@@ -126,24 +135,36 @@ public final class Steps {
             findings.with(Verdict.FAILED).stream()
                     .filter(step::restsOn)
                     .forEach(finding -> told.append(Sentences.of("steps.failed", finding.sentence())));
-            List<String> row = new ArrayList<>(List.of(Integer.toString(i + 1), step.work(), told.toString()));
+            List<String> row = new ArrayList<>(List.of(numbers.get(i), step.work(), told.toString()));
             if (takes) {
-                row.add(taken(steps, i));
+                row.add(taken(steps, i, numbers));
             }
             rows.add(row);
         }
-        List<String> notes = new ArrayList<>(List.of(Sentences.of("steps.note")));
+        List<String> notes = new ArrayList<>();
+        if (RawParts.canBeBent(design)) {
+            notes.add(Sentences.of("steps.ways"));
+        }
+        notes.add(Sentences.of("steps.note"));
         notes.addAll(Cautions.of(design));
-        List<Table.Column> columns = new ArrayList<>(List.of(
-                Table.Column.numbers("step", ""), Table.Column.words("work"), Table.Column.words("what to do")));
+        List<Table.Column> columns = new ArrayList<>(
+                List.of(Table.Column.words("step"), Table.Column.words("work"), Table.Column.words("what to do")));
         if (takes) {
             columns.add(Table.Column.numbers("takes away", "g"));
         }
         return new Table("Order of work", columns, rows, notes);
     }
 
+    /** Steps of the two ways to begin count by themselves: A1, A2, B1, and from there on 1, 2. */
+    private static List<String> numbers(List<Step> steps) {
+        Map<String, Integer> counts = new HashMap<>();
+        return steps.stream()
+                .map(step -> step.way() + counts.merge(step.way(), 1, Integer::sum))
+                .toList();
+    }
+
     /** What a step takes, or with which later one that is told; nothing where it takes nothing. */
-    private static String taken(List<Step> steps, int at) {
+    private static String taken(List<Step> steps, int at, List<String> numbers) {
         Step step = steps.get(at);
         return switch (step.takes()) {
             case NOTHING -> "";
@@ -155,78 +176,17 @@ public final class Steps {
                 while (steps.get(later).takes() != Step.Takes.RECKONED || !sameKind(step, steps.get(later))) {
                     later++;
                 }
-                yield Sentences.of("steps.with", Integer.toString(later + 1));
+                yield Sentences.of("steps.with", numbers.get(later));
             }
         };
     }
 
     private static boolean sameKind(Step one, Step other) {
-        return one.checks().equals(SEATS)
-                ? other.checks().equals(SEATS)
-                : one.work().equals(other.work());
+        return isSeats(one) ? isSeats(other) : one.work().equals(other.work());
     }
 
-    private void patterns() {
-        List<String> parts =
-                cast.bodies().stream().map(Body::name).filter(bench::isCast).toList();
-        steps.add(Step.of("step.pattern", list(parts)).restingOn(PATTERN, List.of()));
-        if (canBeBent(design)) {
-            steps.add(Step.of("step.bend"));
-        }
-    }
-
-    /** A plain band is as well bent from strip as cast. */
-    static boolean canBeBent(Design design) {
-        return design.grooves().isEmpty()
-                && design.stoneRows().isEmpty()
-                && design.bands().stream().allMatch(Band::isEven);
-    }
-
-    private void cast() {
-        Set<String> poured = poured();
-        Map<Metal, List<Body>> byMetal = new LinkedHashMap<>();
-        for (Body body : cast.bodies()) {
-            if (!poured.contains(body.name())) {
-                byMetal.computeIfAbsent(body.section().metal(), metal -> new ArrayList<>())
-                        .add(body);
-            }
-        }
-        byMetal.forEach((metal, bodies) -> steps.add(Step.of(
-                        "step.cast",
-                        list(bodies.stream().map(Body::name).toList()),
-                        metal.name(),
-                        grams(bodies.stream().mapToDouble(Steps::weight).sum()),
-                        melting(metal))
-                .restingOn(CAST, bodies.stream().map(Body::name).toList())));
-        steps.add(Step.of("step.sprues", bores()).taking(Step.Takes.NOT_RECKONED));
-    }
-
-    private Set<String> poured() {
-        return design.grooves().stream()
-                .filter(groove -> groove.letIn()
-                        .filter(Groove.LetInCast.class::isInstance)
-                        .isPresent())
-                .flatMap(groove -> groove.keep().stream())
-                .map(Groove.Keep::part)
-                .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    private static String melting(Metal metal) {
-        Double solidus = metal.solidusC();
-        Double liquidus = metal.liquidusC();
-        if (solidus == null || liquidus == null) {
-            return Sentences.of("step.cast.melting-unknown");
-        }
-        String key = metal.meltingFromMemory() ? "step.cast.melting-memory" : "step.cast.melting";
-        return Sentences.of(key, QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
-    }
-
-    private String bores() {
-        return design.bands().stream()
-                .map(band ->
-                        Quantity.millimetres(2 * band.finger().innerRadiusMm()).toString())
-                .distinct()
-                .collect(Collectors.joining(" and "));
+    private static boolean isSeats(Step step) {
+        return step.bases().stream().anyMatch(basis -> basis.checks().equals(SEATS));
     }
 
     /** Whether a groove is cut from metal that must be in its place first: kept metal of another groove. */
@@ -261,7 +221,12 @@ public final class Steps {
             }
             groove.keep().map(Groove.Keep::part).ifPresent(part -> {
                 Body body = grooved.body(part);
-                steps.add(Step.of("step.make", part, body.section().metal().name(), grams(weight(body)))
+                boolean turned = RawParts.isTurned(body.section().metal());
+                steps.add(Step.of(
+                                turned ? "step.make-turned" : "step.make",
+                                part,
+                                body.section().metal().name(),
+                                grams(weight(body)))
                         .restingOn(GROOVE, List.of(part)));
             });
         }
@@ -280,7 +245,7 @@ public final class Steps {
         } else if (way instanceof Groove.LetInHalves halves) {
             letIn = Step.of("step.let-in.halves", part, QuantityFormat.format(Quantity.degrees(halves.degrees())));
         } else if (way instanceof Groove.LetInCast) {
-            letIn = Step.of("step.let-in.cast", part, keep.metal().name(), melting(keep.metal()));
+            letIn = Step.of("step.let-in.cast", part, keep.metal().name(), RawParts.melting(keep.metal()));
         } else {
             letIn = Step.of("step.let-in.none", part, groove.name());
         }
@@ -304,8 +269,8 @@ public final class Steps {
                 .toList();
         for (Seats seats : design.seats()) {
             if (castSeats.contains(seats.name())) {
-                steps.add(Step.of("step.seats.cast", seats.row())
-                        .restingOn(SEATS, List.of(seats.row(), seats.name()))
+                boolean turned = seats.from().stream().map(design::metal).anyMatch(RawParts::isTurned);
+                steps.add(Step.of(turned ? "step.seats.turned" : "step.seats.cast", seats.row())
                         .taking(Step.Takes.NOT_RECKONED));
             }
         }
@@ -329,7 +294,9 @@ public final class Steps {
     }
 
     private void marks() {
-        steps.add(Step.of(design.stoneRows().isEmpty() ? "step.mark-plain" : "step.mark"));
+        boolean precious = design.parts().stream().map(design::metal).anyMatch(Metal::isPrecious);
+        String key = !precious ? "step.mark-base" : design.stoneRows().isEmpty() ? "step.mark-plain" : "step.mark";
+        steps.add(Step.of(key));
     }
 
     private void set(StoneRow row) {
@@ -343,7 +310,13 @@ public final class Steps {
                         seats.row().equals(row.name()) && seats.channel().isPresent());
         Step set;
         if (!pins.isEmpty()) {
-            set = Step.of("step.set.pins", row.name(), stones, height(pins.get(0)));
+            boolean ends = !finished.layout(row.name()).full();
+            set = Step.of(
+                    "step.set.pins",
+                    row.name(),
+                    stones,
+                    height(pins.get(0), row),
+                    ends ? Sentences.of("step.set.ends") : "");
         } else if (channel) {
             set = Step.of("step.set.channel", row.name(), stones);
         } else {
@@ -354,11 +327,32 @@ public final class Steps {
         steps.add(set.restingOn(SET, about).taking(Step.Takes.NOT_RECKONED));
     }
 
-    private static String height(Prongs pins) {
+    /** What the joints hold besides, for no weight of the model has it. */
+    private String solder() {
+        return SolderRoom.of(finished)
+                .map(room -> Sentences.of("step.weigh.solder", room.told()))
+                .orElse("");
+    }
+
+    private String carats() {
+        double carats = design.stoneRows().stream()
+                .mapToDouble(row -> new RowMeasures(finished, row.name()).caratsTotal())
+                .sum();
+        return Sentences.of(
+                "step.weigh.carats",
+                QuantityFormat.number(carats, 3),
+                QuantityFormat.number(carats * GRAMS_PER_CARAT, 3));
+    }
+
+    /** Pins count from the girdle line, its lower edge, and a setter sees the upper one. */
+    private static String height(Prongs pins, StoneRow row) {
+        double girdle = row.girdleShare() * row.size().widthMm();
         return pins.setHeightMm().isPresent()
                 ? Sentences.of(
                         "step.set.height",
-                        Quantity.millimetres(pins.setHeightMm().getAsDouble()).toString())
+                        Quantity.millimetres(pins.setHeightMm().getAsDouble()).toString(),
+                        Quantity.millimetres(pins.setHeightMm().getAsDouble() - girdle)
+                                .toString())
                 : Sentences.of("step.set.no-height");
     }
 
@@ -369,11 +363,11 @@ public final class Steps {
                 .sum();
     }
 
-    private static double weight(Body body) {
+    static double weight(Body body) {
         return body.volumeMm3() * body.section().metal().densityGPerCm3() / 1000;
     }
 
-    private static String grams(double grams) {
+    static String grams(double grams) {
         return Quantity.grams(grams).toString();
     }
 

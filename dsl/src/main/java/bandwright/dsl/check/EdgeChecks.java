@@ -205,18 +205,18 @@ final class EdgeChecks implements Check {
         return Math.min(whole, metal);
     }
 
-    /** The clearance of the grooves that keep a part or are cut from it, mm: solder, a weld or poured metal fills it; 0 where nothing does. */
+    /** The clearance of the grooves that keep a part, are cut from it or closed by it, mm: solder, a weld or poured metal fills it; 0 where nothing does. */
     static double filled(Look look, String part) {
         return look.ring().design().grooves().stream()
                 .filter(groove -> groove.from().contains(part)
+                        || groove.collar().filter(part::equals).isPresent()
                         || groove.keep()
                                 .filter(keep -> keep.part().equals(part))
                                 .isPresent())
                 .filter(groove ->
                         groove.joint().filter(joint -> !joint.equals("press")).isPresent()
                                 || groove.letIn().orElse(null) instanceof Groove.LetInCast)
-                .flatMap(groove -> groove.keep().stream())
-                .mapToDouble(Groove.Keep::fitMm)
+                .mapToDouble(Groove::fitMm)
                 .max()
                 .orElse(0);
     }
@@ -224,8 +224,7 @@ final class EdgeChecks implements Check {
     /** The widest clearance round a kept part, mm: it is no edge. */
     private static double joint(Look look) {
         return look.ring().design().grooves().stream()
-                .flatMap(groove -> groove.keep().stream())
-                .mapToDouble(Groove.Keep::fitMm)
+                .mapToDouble(Groove::fitMm)
                 .max()
                 .orElse(0);
     }

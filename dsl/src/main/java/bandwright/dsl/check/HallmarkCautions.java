@@ -7,11 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import bandwright.dsl.construct.Body;
+import bandwright.dsl.material.LawfulFineness;
 
 /** The weight of each precious metal against the weight from which a hallmark is compulsory in the United Kingdom; other laws differ. */
 final class HallmarkCautions implements Check {
-    private static final List<String> PRECIOUS = List.of("gold", "palladium", "platinum", "silver");
-
     @Override
     public String key() {
         return "hallmark";
@@ -21,17 +20,17 @@ final class HallmarkCautions implements Check {
     public List<Finding> look(Look look) {
         Map<String, Double> weights = new TreeMap<>();
         for (Body body : look.ring().bodies()) {
+            if (!LawfulFineness.holds(body.section().metal())) {
+                continue;
+            }
             double grams = body.volumeMm3() * body.section().metal().densityGPerCm3() / 1000;
             weights.merge(body.section().metal().family(), grams, Double::sum);
         }
         List<Finding> findings = new ArrayList<>();
-        weights.forEach((family, grams) -> {
-            if (PRECIOUS.contains(family)) {
+        weights.forEach((family, grams) ->
                 findings.add(look.on(key(), look.limits().get("hallmark-" + family), family)
                         .telling(family)
-                        .obliging(grams, "hallmark.limit"));
-            }
-        });
+                        .obliging(grams, "hallmark.limit")));
         return findings;
     }
 }

@@ -2,8 +2,12 @@
 package bandwright.dsl.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
+import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Groove;
 
 /** What holds a kept part in its place, the room it slides in with, and the gap that solder wants. */
@@ -24,6 +28,7 @@ final class JointChecks implements Check {
             boolean poured = groove.letIn().orElse(null) instanceof Groove.LetInCast;
             findings.add(Look.without(key(), Severity.ADVICE, keep.part())
                     .holds(poured || groove.joint().isPresent()));
+            metals(look, groove, keep, findings);
             if (isSlidIn(groove) && !isJoinedBy(groove, "press")) {
                 findings.add(look.on("let-in-room", keep.part()).measured(keep.fitMm()));
             }
@@ -32,6 +37,27 @@ final class JointChecks implements Check {
             }
         }
         return findings;
+    }
+
+    /** Solder and welds that a metal does not take: one that is turned takes neither at a goldsmith's torch. */
+    private static void metals(Look look, Groove groove, Groove.Keep keep, List<Finding> findings) {
+        Set<Metal> metals = new LinkedHashSet<>();
+        groove.from().forEach(part -> metals.add(look.ring().design().metal(part)));
+        metals.add(keep.metal());
+        boolean weld = isJoinedBy(groove, "weld") && metals.size() > 1;
+        if (!weld && !isJoinedBy(groove, "solder")) {
+            return;
+        }
+        for (Metal metal : metals) {
+            Working working = Working.of(metal);
+            if (working.isTurned()) {
+                boolean never = working == Working.TURNED_COLD && !weld;
+                findings.add(Look.without("joint-metal", never ? Severity.FAULT : Severity.ADVICE, keep.part())
+                        .saying(weld ? "joint-metal.weld" : never ? "joint-metal" : "joint-metal.flux")
+                        .telling(metal.name())
+                        .holds(false));
+            }
+        }
     }
 
     /** A closed ring that goes in along the finger; halves are laid in, poured metal finds its way, and a press fit is meant to be tight. */

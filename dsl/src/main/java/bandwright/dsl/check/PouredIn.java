@@ -7,6 +7,7 @@ import java.util.TreeMap;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Groove;
 
 /** Metal that is poured into a groove melts the ring if it flows only where that begins to melt. */
@@ -22,6 +23,9 @@ final class PouredIn {
             if (groove.from().contains(part.name()) || groove.leaving().contains(part.name())) {
                 into.put(part.metal().name(), part.metal());
             }
+        }
+        if (into.values().stream().anyMatch(metal -> Working.of(metal).isTurned())) {
+            return Look.open("let-in", CheckTexts.text("let-in.cast.turned"), kept);
         }
         boolean known = !into.isEmpty() && poured.liquidusC() != null;
         for (Metal metal : into.values()) {

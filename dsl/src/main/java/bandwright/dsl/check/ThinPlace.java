@@ -65,7 +65,7 @@ record ThinPlace(double across, double thickness, double height) {
 
     /** In the clearance between a kept part and its walls, which the joint fills. */
     private static boolean isJoint(Groove groove, double across) {
-        double fit = groove.keep().map(Groove.Keep::fitMm).orElse(0.0);
+        double fit = groove.fitMm();
         double wall = Math.abs(Math.abs(across - groove.acrossMm()) - groove.widthMm() / 2);
         return fit > 0 && wall < fit + 2 * STEP_MM;
     }

@@ -9,12 +9,13 @@ import java.util.stream.Stream;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
+import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 
 /**
- * The thinnest wall of each part as it is cast, and of each that the bench makes or cuts as it is finished. Pins are no walls, and the skins at the bores, which the cones below them
+ * The thinnest wall of each part as it is cast, and of each that the bench makes or cuts, or that is turned, as it is finished. Pins are no walls, and the skins at the bores, which the cones below them
  * share, have a check of their own: faces of all these are left out. Exact for the faceted body, so within 0.003 mm.
  */
 final class WallChecks implements Check {
@@ -32,14 +33,19 @@ final class WallChecks implements Check {
     public List<Finding> look(Look look) {
         List<Finding> findings = new ArrayList<>();
         Ring pattern = look.pattern();
-        findings.addAll(walls(look, key(), pattern.bodies(), leftOut(pattern)));
-        if (pattern != look.ring()) {
-            List<Body> bench = look.ring().bodies().stream()
-                    .filter(body -> isBenchWork(look, body))
-                    .toList();
-            findings.addAll(walls(look, "bench-wall", bench, leftOut(look.ring())));
-        }
+        List<Body> cast =
+                pattern.bodies().stream().filter(body -> !isTurned(body)).toList();
+        findings.addAll(walls(look, key(), cast, leftOut(pattern)));
+        List<Body> bench = look.ring().bodies().stream()
+                .filter(body -> isTurned(body) || isBenchWork(look, body))
+                .toList();
+        findings.addAll(walls(look, "bench-wall", bench, leftOut(look.ring())));
         return findings;
+    }
+
+    /** Of a metal that no caster pours. */
+    private static boolean isTurned(Body body) {
+        return Working.of(body.section().metal()).isTurned();
     }
 
     private static List<Finding> walls(Look look, String key, List<Body> bodies, Set<Integer> leftOut) {

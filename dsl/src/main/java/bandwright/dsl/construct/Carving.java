@@ -67,8 +67,8 @@ final class Carving {
     private void leave(PartSection part, Solid less, GrooveTools tools) {
         Solid rest = less;
         if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-            Solid.Tool side = tools.side(from.fingertip());
-            Solid collar = new Solid.Taken(rest, side);
+            Solid.Tool side = tools.side(from.fingertip(), 0);
+            Solid collar = new Solid.Taken(rest, tools.side(from.fingertip(), groove.fitMm()));
             if (workshop.carved(collar).volumeMm3() < Carved.SPECK_MM3) {
                 throw GrooveFaults.leavesNothing(groove, from.collar());
             }

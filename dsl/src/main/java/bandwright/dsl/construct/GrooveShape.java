@@ -37,7 +37,7 @@ record GrooveShape(double leftAcross, double rightAcross, double floorRadius, Re
         double surfaceRadius = inner + surface.height();
         if (groove.inside()) {
             double floor = surfaceRadius + groove.depthMm().orElse(0);
-            double fit = groove.keep().map(Groove.Keep::fitMm).orElse(0.0);
+            double fit = groove.fitMm();
             return new GrooveShape(
                     left,
                     right,
@@ -46,7 +46,7 @@ record GrooveShape(double leftAcross, double rightAcross, double floorRadius, Re
                     rectangle(left + fit, inner - BEYOND_MM, right - fit, floor - fit));
         }
         if (groove.depthMm().isEmpty()) {
-            double fit = groove.keep().map(Groove.Keep::fitMm).orElse(0.0);
+            double fit = groove.fitMm();
             return new GrooveShape(
                     left,
                     right,
@@ -58,7 +58,7 @@ record GrooveShape(double leftAcross, double rightAcross, double floorRadius, Re
         if (floor <= inner) {
             throw GrooveFaults.tooDeep(groove, band, surface.height());
         }
-        double fit = groove.keep().map(Groove.Keep::fitMm).orElse(0.0);
+        double fit = groove.fitMm();
         if (groove.floor().isPresent()) {
             Section section = groove.floor().get();
             return new GrooveShape(

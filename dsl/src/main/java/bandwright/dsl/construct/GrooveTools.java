@@ -66,7 +66,7 @@ final class GrooveTools {
 
     /** What of it is kept: smaller by the fit on every side; empty if the fit leaves nothing. */
     Optional<Solid.Tool> kept() {
-        return tool(groove.keep().map(Groove.Keep::fitMm).orElse(0.0));
+        return tool(groove.fitMm());
     }
 
     private Optional<Solid.Tool> tool(double fit) {
@@ -123,15 +123,15 @@ final class GrooveTools {
         return new Loft(sections, groove.around().isFull(), faces());
     }
 
-    /** The flank on one side, down to the level of the floor (for a groove on the inner wall up to it). */
-    Solid.Tool side(boolean fingertip) {
+    /** The flank on one side, down to the level of the floor (for a groove on the inner wall up to it), with some room over that. */
+    Solid.Tool side(boolean fingertip, double room) {
         List<Loft.Section> sections = new ArrayList<>();
         for (Slice slice : slices(0)) {
             // A square floor has nothing below it that the flank could take: from the middle on, no two walls lie on
             // each other.
             double edge = groove.floor().isPresent() ? slice.half : 0;
-            double low = groove.depthMm().isEmpty() || groove.inside() ? deep : floor(slice.angle);
-            double top = groove.inside() && groove.depthMm().isPresent() ? floor(slice.angle) : high;
+            double low = groove.depthMm().isEmpty() || groove.inside() ? deep : floor(slice.angle) + room;
+            double top = groove.inside() && groove.depthMm().isPresent() ? floor(slice.angle) - room : high;
             double from = fingertip ? groove.acrossMm() + edge : -far;
             double to = fingertip ? far : groove.acrossMm() - edge;
             sections.add(section(slice.angle, from, low, to, top));

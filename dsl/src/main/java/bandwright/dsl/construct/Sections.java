@@ -264,18 +264,16 @@ public final class Sections {
         PartSection part = before.madeBy(groove.name(), shape.tool());
         Region rest = RegionBoolean.difference(part.region(), shape.tool());
         if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-            // Beyond every ring; the language takes no length above a metre.
-            double far = 2000;
-            Region side = Region.of(
-                    from.fingertip()
-                            ? Outline.rectangle(shape.rightAcross(), shape.floorRadius(), far, far)
-                            : Outline.rectangle(-far, shape.floorRadius(), shape.leftAcross(), far));
-            Region collar = RegionBoolean.intersection(rest, side);
+            Region side = side(shape, groove, from.fingertip(), 0);
+            // The collar slides over its seat as the kept part does over the floor, so it has the same room.
+            Region withRoom =
+                    side(shape, groove, from.fingertip(), groove.depthMm().isPresent() ? groove.fitMm() : 0);
+            Region collar = RegionBoolean.intersection(rest, withRoom);
             if (collar.isEmpty()) {
                 throw GrooveFaults.leavesNothing(groove, from.collar());
             }
+            add(from.collar(), part.madeBy(groove.name(), withRoom), collar);
             part = part.madeBy(groove.name(), side);
-            add(from.collar(), part, collar);
             partOff(part.name(), from.collar());
             rest = RegionBoolean.difference(rest, side);
         }
@@ -299,6 +297,18 @@ public final class Sections {
             partOff(part.name(), groove.leaving().get(i));
             add(groove.leaving().get(i), part, new Region(List.of(ordered.get(i))));
         }
+    }
+
+    /** The flank beside a groove, from the level of its floor to where the groove opens, but for some room at that level. */
+    private static Region side(GrooveShape shape, Groove groove, boolean fingertip, double room) {
+        // Beyond every ring; the language takes no length above a metre.
+        double far = 2000;
+        double low = groove.inside() ? 0 : shape.floorRadius() + room;
+        double high = groove.inside() && groove.depthMm().isPresent() ? shape.floorRadius() - room : far;
+        return Region.of(
+                fingertip
+                        ? Outline.rectangle(shape.rightAcross(), low, far, high)
+                        : Outline.rectangle(-far, low, shape.leftAcross(), high));
     }
 
     private void add(String name, PartSection from, Region region) {

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
+import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.material.Casting;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.MetalCatalogue;
+import bandwright.dsl.measure.SolderRoom;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -23,7 +25,8 @@ import bandwright.dsl.syntax.Expression;
 import bandwright.dsl.syntax.Name;
 
 /** What would explain that a weighed piece is heavier or lighter than computed: suggestions, none of them a finding. */
-record Explanations(Resolution design, SourceText source, Expression measure, Value computed, Value real) {
+record Explanations(
+        Resolution design, Workshop workshop, SourceText source, Expression measure, Value computed, Value real) {
     private static final int MOST = 2;
 
     /** Weights closer than this share agree; no source, a scale's last digit on a ring. */
@@ -35,6 +38,11 @@ record Explanations(Resolution design, SourceText source, Expression measure, Va
     /** More steps of a finger size than this would have been noticed. */
     private static final double MOST_STEPS = 2;
 
+    /** Solder fills a gap in part, or runs over: between these shares it explains a difference; common practice, no source. */
+    private static final double LEAST_FILLED = 0.4;
+
+    private static final double MOST_FILLED = 1.8;
+
     /** One or two sentences; none for what is no weight of a part, or agrees. */
     List<String> sentences() {
         if (!(measure instanceof Expression.Call call)
@@ -44,7 +52,7 @@ record Explanations(Resolution design, SourceText source, Expression measure, Va
             return List.of();
         }
         List<Supplier<Optional<String>>> ways =
-                List.of(() -> pattern(call), this::fingerSize, () -> alloy(call), this::shrinkage);
+                List.of(() -> solder(call), () -> pattern(call), this::fingerSize, () -> alloy(call), this::shrinkage);
         List<String> sentences =
                 ways.stream().flatMap(way -> way.get().stream()).limit(MOST).toList();
         return sentences.isEmpty()
@@ -59,6 +67,19 @@ record Explanations(Resolution design, SourceText source, Expression measure, Va
 
     private static double grams(Value weight) {
         return weight instanceof Value.Amount amount ? amount.quantity().value() : Double.NaN;
+    }
+
+    /** Whether what the joints hold is about as heavy; a part by itself was weighed before it was joined. */
+    private Optional<String> solder(Expression.Call call) {
+        boolean whole = call.arguments().size() == 1
+                && call.arguments().get(0).value() instanceof Expression.Reference part
+                && part.name().isRing();
+        if (!whole) {
+            return Optional.empty();
+        }
+        return SolderRoom.of(workshop.ring(design))
+                .filter(room -> off() >= room.leastG() * LEAST_FILLED && off() <= room.mostG() * MOST_FILLED)
+                .map(room -> "computed without solder: the gaps hold " + room.told() + ", and a fillet adds to it.");
     }
 
     /** Whether the piece as cast, before the bench takes metal away, fits better. */

@@ -84,17 +84,17 @@ public final class Explorer {
 
     /** A real figure beside the computed one, and what would explain the difference. */
     public Table measured(Measured measured) {
-        return new Measurements(design).table(measured, source);
+        return new Measurements(design, workshop).table(measured, source);
     }
 
     /** All real figures that are kept. */
     public Optional<Table> measurements() {
-        return new Measurements(design).all();
+        return new Measurements(design, workshop).all();
     }
 
     /** What was measured of an expression, in words. */
     public Optional<String> measuredOf(Expression expression) {
-        return new Measurements(design).words(expression);
+        return new Measurements(design, workshop).words(expression);
     }
 
     /** The step of a handle: its own, or the one it is searched in. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.resolve.Entry;
@@ -17,7 +18,7 @@ import bandwright.dsl.syntax.Printer;
 import bandwright.dsl.view.Table;
 
 /** Real figures beside the computed ones. */
-record Measurements(Resolution design) {
+record Measurements(Resolution design, Workshop workshop) {
     /** One figure, how far the computed one is off, and what would explain it. */
     Table table(Measured measured, SourceText source) {
         Value computed = design.evaluate(measured.measure(), source);
@@ -32,7 +33,7 @@ record Measurements(Resolution design) {
         }
         List<String> notes = new ArrayList<>();
         Optional.ofNullable(measured.because()).ifPresent(because -> notes.add(because.reason()));
-        new Explanations(design, source, measured.measure(), computed, real)
+        new Explanations(design, workshop, source, measured.measure(), computed, real)
                 .sentences()
                 .forEach(sentence -> notes.add("Suggestion: " + sentence));
         return table("Measured and computed", List.of(row(measured, computed, real)), notes);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param name the language's word, {@code white-gold-585-pd}
  * @param otherNames further words for it, often with the recipe in them: {@code white-gold-585-pd160}
  * @param title what it is, with the recipe as its source gives it
- * @param family the main metal: gold, silver, platinum, palladium, titanium, steel, tantalum, cobalt; own for a user's
+ * @param family the main metal: gold, silver, platinum, palladium, titanium, steel, tantalum, cobalt; of a user's what its recipe is sold as or
+ *     holds most of, or own
  * @param colour red, rose, yellow, green, white, cream or grey; own for a user's
  * @param fineness parts of the precious metal in a thousand by mass; null where that has no meaning or is not stated
  * @param composition mass shares (0 to 1), largest first; empty if the recipe is not stated
@@ -45,10 +47,17 @@ public record Metal(
         LinearColour picture,
         List<MaterialSource> sources,
         String note) {
+    private static final Set<String> PRECIOUS = Set.of("gold", "silver", "platinum", "palladium");
+
     public Metal {
         otherNames = List.copyOf(otherNames);
         composition = Collections.unmodifiableMap(new LinkedHashMap<>(composition));
         sources = List.copyOf(sources);
+    }
+
+    /** Whether it is sold as gold, silver, platinum or palladium. */
+    public boolean isPrecious() {
+        return PRECIOUS.contains(family);
     }
 
     @Override

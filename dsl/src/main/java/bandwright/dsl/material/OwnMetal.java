@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Metals that a user describes in a design, by recipe or by density. */
 public final class OwnMetal {
-    /** Stands for family and colour, which the trade has no word for here. */
+    /** Stands for colour, and for the family where no recipe tells it: the trade has no word for it here. */
     private static final String OWN = "own";
 
     private static final List<String> PRECIOUS = List.of("Au", "Pt", "Pd", "Ag");
@@ -32,7 +32,7 @@ public final class OwnMetal {
                 name,
                 List.of(),
                 name,
-                OWN,
+                family(composition),
                 OWN,
                 fineness(composition),
                 composition,
@@ -80,12 +80,30 @@ public final class OwnMetal {
                         DENSEST));
     }
 
-    /** The largest precious share in a thousand, rounded down as a mark is: 999.9 is no more than 999. */
+    /** The precious metal as which it may be sold, else what there is most of. */
+    private static String family(Map<Element, Double> composition) {
+        Optional<String> precious = LawfulFineness.metal(composition);
+        if (precious.isPresent()) {
+            return precious.get();
+        }
+        String most = composition.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(part -> part.getKey().name())
+                .orElse(OWN);
+        return most.equals("iron") ? "steel" : most;
+    }
+
+    /** The share of the precious metal it is sold as, else the largest, in a thousand, rounded down as a mark is: 999.9 is no more than 999. */
     private static @Nullable Integer fineness(Map<Element, Double> composition) {
+        String family = family(composition);
         double largest = 0;
         for (Map.Entry<Element, Double> part : composition.entrySet()) {
             if (PRECIOUS.contains(part.getKey().symbol())) {
                 largest = Math.max(largest, part.getValue());
+                if (part.getKey().name().equals(family)) {
+                    largest = part.getValue();
+                    break;
+                }
             }
         }
         // A hair's breadth up first: 0.585 x 1000 is 584.99… in binary.

@@ -44,9 +44,21 @@ public record Groove(
      * What becomes of the metal cut away.
      *
      * @param part the name of the part it becomes
-     * @param fitMm clearance left between the two
+     * @param fitMm clearance left between the two, and between a collar that closes the way in and its seat
      */
     public record Keep(String part, Metal metal, double fitMm) {}
+
+    /** The clearance of what it keeps, mm; 0 where it keeps nothing. */
+    public double fitMm() {
+        return keep.map(Keep::fitMm).orElse(0.0);
+    }
+
+    /** The part that closes the way in of a ring that slides in from a side. */
+    public Optional<String> collar() {
+        return letIn.filter(LetInFrom.class::isInstance)
+                .map(LetInFrom.class::cast)
+                .map(LetInFrom::collar);
+    }
 
     /** How a kept ring gets into its place. */
     public sealed interface LetIn {}

@@ -34,6 +34,34 @@ class JointChecksTest {
         assertThat(verdict("let-in-room", joined(rest))).isEqualTo(verdict);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "titanium-grade-5, solder, FAILED",
+        "stainless-steel-316l, solder, CAUTION",
+        "titanium-grade-5, weld, CAUTION",
+    })
+    void what_no_torch_joins_is_not_soldered(String metal, String joint, Verdict verdict) {
+        String text = joined("joined by " + joint + "  fit 0.05 mm").replace("silver-925", metal);
+
+        assertThat(verdict("joint-metal", text)).isEqualTo(verdict);
+    }
+
+    @Test
+    void gold_in_silver_may_be_soldered_and_titanium_pressed() {
+        assertThat(Bench.of("joint-metal", joined("joined by solder"))).isEmpty();
+        assertThat(Bench.of("joint-metal", joined("joined by press").replace("silver-925", "titanium-grade-5")))
+                .isEmpty();
+    }
+
+    /** Titanium is turned: no caster's limit holds it. */
+    @Test
+    void a_turned_metal_has_no_wall_as_cast() {
+        String text = band(5, 2).replace("silver-925", "titanium-grade-5");
+
+        assertThat(Bench.of("casting-wall", text)).isEmpty();
+        assertThat(verdict("bench-wall", text)).isEqualTo(Verdict.PASSED);
+    }
+
     /** A press fit is meant to be tight; halves are laid in. */
     @ParameterizedTest
     @CsvSource({"joined by press, let-in from fingertip leaving collar", "joined by weld, let-in in halves at 90 deg"})

@@ -50,6 +50,30 @@ class MetalCautionsTest {
                 .isEqualTo(Verdict.CAUTION);
     }
 
+    /** An alloy of one's own is gold, platinum or silver by its recipe, as those on file are. */
+    @ParameterizedTest
+    @CsvSource({
+        "gold 37.5 %  silver 62.5 %, gold",
+        "gold 37.4 %  silver 62.6 %, none",
+        "platinum 95 %  ruthenium 5 %, platinum",
+        "silver 80 %  copper 20 %, silver",
+        "copper 70 %  silver 30 %, none"
+    })
+    void an_own_recipe_is_hallmarked_as_what_it_may_be_sold_as(String recipe, String metal) {
+        List<List<String>> subjects = Bench.of("hallmark", made(recipe)).stream()
+                .map(Finding::subjects)
+                .toList();
+
+        assertThat(subjects).isEqualTo(metal.equals("none") ? List.of() : List.of(List.of(metal)));
+    }
+
+    @Test
+    void an_own_platinum_is_cast_as_thick_as_any() {
+        Finding found = one("casting-wall", made("platinum 95 %  ruthenium 5 %"));
+
+        assertThat(found.limit()).isEqualTo("at least 0.8 mm");
+    }
+
     /** Above its weight an article is marked; it is not too heavy. */
     @Test
     void a_hallmark_is_a_duty_and_no_limit_to_the_weight() {

@@ -36,6 +36,24 @@ class ReferenceRingTest {
         assertThat(shank + collar + stripe).isEqualTo(484.9776, within(0.0001));
     }
 
+    /** The collar of a ring that is let in with room has that room over its seat: a ring less a ring, by hand. */
+    @ParameterizedTest
+    @CsvSource({"'', 1.5, 2.5", "inside, 0, 1"})
+    void a_collar_has_the_room_of_its_ring(String inside, double from, double to) {
+        Ring let = TextRing.of("""
+                profile p = rectangle(width: 6 mm, height: 2.5 mm)
+                band shank { finger ISO 57  profile p  metal silver-925 }
+                cut trough from shank { width 2 mm  depth 1 mm  keep stripe in red-gold-585
+                  fit 0.1 mm  let-in from fingertip leaving collar  %s }
+                """.formatted(inside));
+        double inner = 57 / (2 * Math.PI);
+        double low = inner + from + (inside.isEmpty() ? 0.1 : 0);
+        double high = inner + to - (inside.isEmpty() ? 0 : 0.1);
+
+        assertThat(let.section("collar").region().moments().volumeAboutX())
+                .isEqualTo(2 * Math.PI * (high * high - low * low), within(1e-9));
+    }
+
     @Test
     void meshes_are_closed_and_hold_the_volume_that_is_told() {
         for (Body body : ring.bodies()) {

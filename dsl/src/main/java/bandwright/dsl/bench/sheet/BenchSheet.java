@@ -23,6 +23,7 @@ import bandwright.dsl.export.pdf.PageItem;
 import bandwright.dsl.export.pdf.PaperDocument;
 import bandwright.dsl.material.MaterialSource;
 import bandwright.dsl.material.Metal;
+import bandwright.dsl.material.Working;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
 import bandwright.dsl.measure.Spares;
@@ -241,6 +242,15 @@ public final class BenchSheet {
 
     private void care() {
         paragraph(Sentences.of("care.wear"));
+        List<String> hard = ring.design().parts().stream()
+                .map(ring.design()::metal)
+                .filter(metal -> Working.of(metal).isTurned())
+                .map(Metal::name)
+                .distinct()
+                .toList();
+        if (!hard.isEmpty()) {
+            paragraph(Sentences.of("care.turned", String.join(" and ", hard)));
+        }
         if (!ring.design().stoneRows().isEmpty()) {
             paragraph(Sentences.of("care.stones"));
             boolean tough = ring.design().stoneRows().stream()

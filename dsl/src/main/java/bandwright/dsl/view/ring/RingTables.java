@@ -18,6 +18,7 @@ import bandwright.dsl.material.StoneCare;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.measure.PartMeasures;
 import bandwright.dsl.measure.RowMeasures;
+import bandwright.dsl.measure.SolderRoom;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.QuantityFormat;
 import bandwright.dsl.view.Table;
@@ -50,6 +51,9 @@ public final class RingTables {
                     + metal.sources().stream().map(MaterialSource::text).collect(Collectors.joining(" | ")));
         }
         rows.add(List.of("ring", "", number(volume), "", number(weight)));
+        SolderRoom.of(ring)
+                .ifPresent(room -> sources.add(
+                        "Without solder: the gaps hold " + room.told() + ", were it as dense as the metals it joins"));
         return new Table(
                 "Weights of the finished parts, without stones",
                 List.of(
