@@ -22,6 +22,7 @@ public final class Checks {
             new PieceChecks(),
             new OverlapChecks(),
             new StoneChecks(),
+            new StoneDepths(),
             new RowChecks(),
             new EdgeChecks(),
             new SeatChecks(),
