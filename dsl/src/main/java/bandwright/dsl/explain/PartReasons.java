@@ -121,7 +121,7 @@ final class PartReasons {
         } else {
             start = turned;
             boolean revolves = section(Stage.Reach.GROOVES).isTurned();
-            String made = "what " + madeBy() + " makes of " + band().name();
+            String made = madeBy();
             parts.add(
                     revolves
                             ? Step.of(made + ", turned once: " + turned(Stage.Reach.GROOVES) + cubic(turned), PAPPUS)
@@ -169,9 +169,9 @@ final class PartReasons {
                                 groove.leaving().stream(),
                                 Stream.concat(groove.keep().map(Groove.Keep::part).stream(), collar(groove).stream()))
                         .anyMatch(part::equals))
-                .map(Groove::name)
+                .map(groove -> "what " + groove.name() + " makes of " + String.join(" and ", groove.from()))
                 .findFirst()
-                .orElse("a groove");
+                .orElseGet(() -> "what a groove makes of " + band().name());
     }
 
     private static Optional<String> collar(Groove groove) {

@@ -77,12 +77,14 @@ public final class RingTables {
             volumes.add(body.volumeMm3());
         }
         columns.add(Table.Column.numbers("ring", "g"));
+        columns.add(Table.Column.words("recipe"));
         double whole = volumes.stream().mapToDouble(Double::doubleValue).sum();
         List<List<String>> rows = new ArrayList<>();
         for (Metal metal : MetalCatalogue.all()) {
             List<String> row = new ArrayList<>(List.of(metal.name(), number(metal.densityGPerCm3())));
             volumes.forEach(volume -> row.add(number(volume * metal.densityGPerCm3() / 1000)));
             row.add(number(whole * metal.densityGPerCm3() / 1000));
+            row.add(metal.title());
             rows.add(row);
         }
         List<String> own = ring.bodies().stream()
