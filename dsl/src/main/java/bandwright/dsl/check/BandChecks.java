@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
@@ -29,6 +30,9 @@ final class BandChecks implements Check {
 
     /** From here on a corner is hollow, not sharp. */
     private static final double HOLLOW_DEGREES = 180 + SMOOTH_DEGREES;
+
+    /** A smaller rounding is felt as the corner that it rounds: common practice, no source. */
+    private static final double LEAST_ROUNDING_MM = 0.05;
 
     @Override
     public String key() {
@@ -56,7 +60,9 @@ final class BandChecks implements Check {
         RingPlace place = null;
         for (Band.Station station : band.stations()) {
             Outline outline = station.section().outline().counterClockwise();
-            List<Curve> curves = outline.curves();
+            List<Curve> curves = outline.curves().stream()
+                    .filter(curve -> !(curve instanceof Arc arc && arc.radius() < LEAST_ROUNDING_MM - 1e-9))
+                    .toList();
             for (int i = 0; i < curves.size(); i++) {
                 Curve before = curves.get(i);
                 Curve after = curves.get((i + 1) % curves.size());

@@ -45,8 +45,8 @@ final class Heights {
      * The same as a stone of a line sees it: across is along its girdle's plane from the girdle's middle, positive to the fingertip of an upright
      * stone, and heights are along its axis from that plane.
      */
-    static Heights ofSeat(List<PartSection> turned, StoneLayout.Line line) {
-        return new Heights(Sections.turned(turned), point -> {
+    static Heights ofSeat(List<Region> sections, StoneLayout.Line line) {
+        return new Heights(sections, point -> {
             double x = point.x() - line.across();
             double y = point.y() - line.girdleRadius();
             return new Point(x * line.axisOut() - y * line.axisAcross(), x * line.axisAcross() + y * line.axisOut());

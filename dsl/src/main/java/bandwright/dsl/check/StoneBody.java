@@ -23,8 +23,13 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
     /**
      * @param height over the girdle line, mm
      * @param scale its size as a share of the girdle's
+     * @param wider how much farther it reaches on every side, mm, with round corners: of scale 0 it is a circle of that radius
      */
-    record Level(double height, double scale) {}
+    record Level(double height, double scale, double wider) {
+        Level(double height, double scale) {
+            this(height, scale, 0);
+        }
+    }
 
     /** Below this share of the pavilion two stones are no longer told apart by their girdles. */
     private static final double BELOW_GIRDLE = 0.2;
@@ -65,10 +70,12 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
         double across = row.widthMm() / 2;
         double around = row.aroundMm() / 2;
         double deepest = 0;
+        double wider = 0;
         for (Level level : levels) {
             deepest = Math.max(deepest, Math.abs(level.height));
+            wider = Math.max(wider, level.wider);
         }
-        return Math.sqrt(across * across + around * around + deepest * deepest);
+        return Math.sqrt(across * across + around * around + deepest * deepest) + wider;
     }
 
     /** Its point that lies furthest in a direction. */
@@ -91,18 +98,22 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
             py = size == 0 ? 0 : b * b * y / size;
         }
         double up = dot(axis, way);
+        double beside = Math.sqrt(x * x + y * y);
         Level best = levels.get(0);
         double most = Double.NEGATIVE_INFINITY;
         for (Level level : levels) {
-            double value = level.height * up + level.scale * (px * x + py * y);
+            double value = level.height * up + level.scale * (px * x + py * y) + level.wider * beside;
             if (value > most) {
                 most = value;
                 best = level;
             }
         }
+        double more = beside == 0 ? 0 : best.wider / beside;
+        double bx = best.scale * px + more * x;
+        double by = best.scale * py + more * y;
         double[] point = place.centre();
         for (int k = 0; k < 3; k++) {
-            point[k] += best.height * axis[k] + best.scale * (px * side[k] + py * along[k]);
+            point[k] += best.height * axis[k] + bx * side[k] + by * along[k];
         }
         return point;
     }

@@ -227,4 +227,14 @@ class BandChecksTest {
 
         assertThat(Bench.verdict("finger-size", text)).isEqualTo(verdict);
     }
+
+    /** A rounding of a micrometre is a corner all the same. */
+    @ParameterizedTest
+    @CsvSource({"0.001, CAUTION", "0.049, CAUTION", "0.05, PASSED", "0.2, PASSED"})
+    void a_rounding_that_is_not_felt_is_none(double edge, Verdict verdict) {
+        String text = "profile form = flat(width: 4 mm, height: 1.9 mm, edge: " + edge + " mm)\n"
+                + "band shank { finger ISO 57  profile form  metal silver-925 }";
+
+        assertThat(verdict("edge-angle", text)).isEqualTo(verdict);
+    }
 }
