@@ -41,9 +41,8 @@ final class ChannelLips {
                         part.band().equals(look.ring().section(row.part()).band()))
                 .toList();
         if (parts.stream().allMatch(PartSection::isTurned)) {
-            List<Region> metal = Sections.turned(parts);
-            findings.add(height(metal));
-            findings.add(thickness(metal));
+            findings.add(height(Sections.turned(parts)));
+            findings.add(thickness(parts));
         }
         return findings;
     }
@@ -83,10 +82,11 @@ final class ChannelLips {
     }
 
     /** Beside the slot in the girdle's plane, on the thicker side. */
-    private Finding thickness(List<Region> metal) {
+    private Finding thickness(List<PartSection> parts) {
         double thickest = 0;
         for (StoneLayout.Place place : SeatChecks.firsts(layout)) {
             StoneLayout.Line line = place.line();
+            List<Region> metal = ChannelRules.withoutOthers(look, seats, place, parts);
             for (double side : new double[] {1, -1}) {
                 OptionalDouble end = Sections.toTheEnd(
                         metal,

@@ -106,6 +106,11 @@ final class ChannelRules implements Check {
         return whole;
     }
 
+    /** Sections of turned parts where a line of a channel stands, less what all other lines and rows take away. */
+    static List<Region> withoutOthers(Look look, Seats seats, StoneLayout.Place place, List<PartSection> parts) {
+        return less(Sections.turned(parts), others(look, seats, place));
+    }
+
     private static List<Region> less(List<Region> metal, List<Region> taken) {
         return metal.stream()
                 .map(region -> taken.stream().reduce(region, RegionBoolean::difference))
@@ -127,7 +132,7 @@ final class ChannelRules implements Check {
         StoneLayout.Place at = layout.places().get(0);
         for (StoneLayout.Place place : SeatChecks.firsts(layout)) {
             StoneLayout.Line line = place.line();
-            List<Region> metal = less(Sections.turned(parts), others(look, seats, place));
+            List<Region> metal = withoutOthers(look, seats, place, parts);
             for (double side : new double[] {1, -1}) {
                 OptionalDouble end = Sections.toTheEnd(
                         metal,

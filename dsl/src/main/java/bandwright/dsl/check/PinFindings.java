@@ -178,7 +178,10 @@ final class PinFindings {
         boolean touching = most > 0;
         findings.add(
                 touching
-                        ? look.on("pin-notch", prongs.name()).at(notchAt).measured(notch)
+                        ? look.on("pin-notch", prongs.name())
+                                .advising(isShared() ? "pin-notch.shared" : "pin-notch")
+                                .at(notchAt)
+                                .measured(notch)
                         : Look.open("pin-notch", CheckTexts.text("pin.misses"), prongs.name()));
         if (foreign > Double.NEGATIVE_INFINITY) {
             findings.add(look.on("pin-clearance", prongs.name())
@@ -202,6 +205,11 @@ final class PinFindings {
         }
         findings.addAll(new TipFindings(look, prongs, least, leastAt).all());
         return findings;
+    }
+
+    /** Whether two stones take from one width of a pin: a thicker one would only be notched more. */
+    private boolean isShared() {
+        return notch > most / prongs.diameterMm() + 1e-6;
     }
 
     /**

@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -46,5 +47,13 @@ class ChannelLipsTest {
 
         assertThat(found.verdict()).isEqualTo(verdict);
         assertThat(measured(found)).isCloseTo(width / 2 - 0.675, within(1e-3));
+    }
+
+    /** Between two lines, 2.2 mm apart and each reaching 0.825 mm, the slots leave less than the sides do: 2.5 mm less 1.1 mm and 0.675 mm. */
+    @Test
+    void what_another_line_takes_is_not_pressed_over() {
+        String text = channel(5, 0.5).replace("sink 0.5 mm", "sink 0.5 mm  across -1.1 mm, 1.1 mm");
+
+        assertThat(measured(one("channel-lip-thickness", text))).isCloseTo(2.5 - 1.1 - 0.675, within(2e-3));
     }
 }

@@ -270,6 +270,7 @@ class PinChecksTest {
         Finding found = one("pin-notch", text);
         assertThat(found.verdict()).isEqualTo(verdict);
         assertThat(measured(found)).isCloseTo((diameter - between) / diameter, within(2e-3));
+        assertThat(found.advice()).startsWith("Both neighbours notch one pin");
     }
 
     /** From girdle to table it is 0.3225 mm, half of that 0.161 mm. */
