@@ -222,6 +222,7 @@ final class Asking {
                                     .toList(),
                             CastingTable.of(
                                     whole.design(), workshop, reader.allowances(), findings.get(), "sheet \"…\" {"),
+                            SizeTable.of(whole, design.ownLimits()),
                             exploring.decisionTable(sheet.span())),
                     wishes);
         });
@@ -261,7 +262,7 @@ final class Asking {
     /** Of the bands, or, while there is none, of the finger sizes that are defined. */
     private Table sizes(Show show) {
         if (!design.bands().isEmpty()) {
-            return SizeTable.of(whole(show));
+            return SizeTable.of(whole(show), design.ownLimits());
         }
         Map<String, FingerSize> fingers = new LinkedHashMap<>();
         for (String name : design.definitions().names(Kind.DEFINITION)) {

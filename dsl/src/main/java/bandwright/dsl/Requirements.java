@@ -107,11 +107,23 @@ final class Requirements {
     private static Answer.Margin margin(Quantity apart, double limit) {
         Unit unit = apart.shown() == null ? Unit.shownFor(apart.dimension()) : apart.shown();
         Double percent = limit > 0 ? 100 * apart.value() / limit : null;
-        String text = QuantityFormat.format(apart);
-        if (percent != null && percent > 0 && percent < 1000) {
+        String text = text(apart, unit);
+        if (percent != null && percent >= 0.05 && percent < 1000) {
             text += String.format(Locale.ROOT, " (%.1f %%)", percent);
         }
         return new Answer.Margin(apart.count(unit), unit.symbol(), percent, text);
+    }
+
+    /** What is shown as nothing is told as less than the last digit: a condition that fails is never off by 0. */
+    private static String text(Quantity apart, Unit unit) {
+        String text = QuantityFormat.format(apart);
+        boolean nothing = text.equals(QuantityFormat.format(new Quantity(0, apart.dimension(), apart.shown())));
+        if (apart.value() == 0 || !nothing) {
+            return text;
+        }
+        double last = apart.dimension().currency() == null ? 0.001 : 0.01;
+        return "less than "
+                + QuantityFormat.format(new Quantity(last * unit.factor(), apart.dimension(), apart.shown()));
     }
 
     /** All conditions of a text, which may hold a title beside them and nothing else. */

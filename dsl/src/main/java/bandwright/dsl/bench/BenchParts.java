@@ -14,10 +14,13 @@ import bandwright.dsl.pattern.AsCast;
 final class BenchParts {
     private final Design design;
     private final Set<String> cast;
+    private final List<Groove> inPattern;
 
     BenchParts(Design design) {
         this.design = design;
-        this.cast = new LinkedHashSet<>(AsCast.of(design).parts());
+        AsCast asCast = AsCast.of(design);
+        this.inPattern = asCast.grooves();
+        this.cast = new LinkedHashSet<>(asCast.parts());
         cast.removeAll(poured());
     }
 
@@ -32,16 +35,32 @@ final class BenchParts {
         return poured;
     }
 
+    /** Of these, those whose groove the bench cuts. */
+    Set<String> pouredAtBench() {
+        Set<String> late = new LinkedHashSet<>();
+        for (Groove groove : design.grooves()) {
+            if (isCutAtBench(groove)) {
+                groove.keep().map(Groove.Keep::part).filter(poured()::contains).ifPresent(late::add);
+            }
+        }
+        return late;
+    }
+
     /** Whether a part has a pattern. */
     boolean isCast(String part) {
         return cast.contains(part);
+    }
+
+    /** Whether the bench cuts a groove: told so, or because it is cut from what only the bench makes. */
+    boolean isCutAtBench(Groove groove) {
+        return !inPattern.contains(groove);
     }
 
     /** Kept parts that only the bench makes, of metal of their own. */
     Set<String> ownMetal() {
         Set<String> own = new LinkedHashSet<>();
         for (Groove groove : design.grooves()) {
-            if (groove.atBench()) {
+            if (isCutAtBench(groove) && !(groove.letIn().orElse(null) instanceof Groove.LetInCast)) {
                 groove.keep().ifPresent(keep -> own.add(keep.part()));
             }
         }
@@ -63,7 +82,7 @@ final class BenchParts {
         for (Groove groove : design.grooves()) {
             boolean ours =
                     groove.from().contains(part) || groove.from().stream().anyMatch(parted::contains);
-            if (groove.atBench() && ours) {
+            if (isCutAtBench(groove) && ours) {
                 parted.addAll(parted(groove));
             }
         }

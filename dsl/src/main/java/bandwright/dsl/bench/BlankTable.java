@@ -89,10 +89,17 @@ public final class BlankTable {
     /** Kept rings are bent by themselves; what changes or goes round only in part is not. */
     private void kept() {
         List<String> other = new ArrayList<>();
+        List<String> poured = new ArrayList<>();
         for (Groove groove : ring.design().grooves()) {
-            if (groove.keep().isPresent() && !ring(groove, groove.keep().get().part())) {
-                other.add(groove.keep().get().part());
+            String part = groove.keep().map(Groove.Keep::part).orElse("");
+            if (groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+                poured.add(part);
+            } else if (!part.isEmpty() && !ring(groove, part)) {
+                other.add(part);
             }
+        }
+        if (!poured.isEmpty()) {
+            notes.add(Sentences.of("blank.poured", String.join(", ", poured)));
         }
         if (!other.isEmpty()) {
             notes.add(Sentences.of("blank.arc", String.join(", ", other)));

@@ -43,10 +43,6 @@ public final class CastingTable {
     /** Romanoff International, Wax weight vs metal weight (Casting 101). */
     private static final double BUTTON = 0.1;
 
-    /** Checks of what is poured. */
-    private static final Set<String> CASTERS =
-            Set.of("casting-wall", "printable-detail", "bore-skin", "loose-pieces", "bands-overlap");
-
     private final Findings findings;
     private final String braces;
     private final Allowances allowances;
@@ -99,6 +95,17 @@ public final class CastingTable {
             double grams = finishedG(part);
             sums[0] += grams;
             row(part, finished.section(part).metal().name(), new double[] {grams, 0, 0, 0, 0, 0});
+        }
+        for (String part : bench.pouredAtBench()) {
+            String metal = finished.section(part).metal().name();
+            double grams = finishedG(part);
+            double charge = grams * (1 + buttonShare());
+            double[] figures = {grams, 0, 0, grams, 0, charge};
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += figures[i];
+            }
+            row(part, metal, figures);
+            charges.merge(metal, charge, Double::sum);
         }
         row("all", "", sums);
         return new Table("From pattern to finished piece", columns(), rows, notes());
@@ -176,8 +183,10 @@ public final class CastingTable {
     private List<String> notes() {
         // First what keeps the caster from pouring, then what changes the order, then how the figures came about.
         List<String> notes = new ArrayList<>();
+        List<Step.Basis> faults = PatternFaults.of(finished.design(), bench);
         findings.with(Verdict.FAILED).stream()
-                .filter(finding -> CASTERS.contains(finding.check()))
+                .filter(finding -> finding.check().equals("casting-wall")
+                        || faults.stream().anyMatch(basis -> basis.holds(finding)))
                 .forEach(finding -> notes.add(Sentences.of("casting.failed", finding.sentence())));
         Map<String, Metal> metals = new LinkedHashMap<>();
         stocked.bodies()
@@ -228,7 +237,7 @@ public final class CastingTable {
         return solidus == null || liquidus == null
                 ? Sentences.of("casting.melting-unknown", metal.name())
                 : Sentences.of(
-                        metal.meltingFromMemory() ? "casting.melting-memory" : "casting.melting",
+                        "casting." + RawParts.meltingKey(metal),
                         metal.name(),
                         QuantityFormat.number(solidus, 0),
                         QuantityFormat.number(liquidus, 0));

@@ -28,6 +28,9 @@ public final class Cautions {
     /** From this share of copper on an alloy is quenched and annealed with care; common practice, no source. */
     private static final double COPPER_RICH = 0.2;
 
+    /** Poured metal is hotter than where it begins to flow by so much or more, degrees C (common practice, no source). */
+    private static final double HOTTER_C = 100;
+
     private static final Set<String> HOT = Set.of("platinum", "palladium");
     private static final Set<String> COOL = Set.of("gold", "silver");
 
@@ -168,6 +171,8 @@ public final class Cautions {
                 lines.add(Sentences.of("caution.pour-unknown", keep.metal().name(), metal.name()));
             } else if (liquidus >= solidus) {
                 lines.add(Sentences.of("caution.pour", keep.metal().name(), metal.name()));
+            } else if (liquidus + HOTTER_C > solidus) {
+                lines.add(Sentences.of("caution.pour-near", keep.metal().name(), metal.name()));
             }
         }
     }

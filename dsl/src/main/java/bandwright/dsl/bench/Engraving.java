@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import bandwright.dsl.construct.Ring;
+import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Groove;
@@ -74,9 +75,12 @@ public final class Engraving {
             double half = seats.holeMm() / 2 + seats.deburrMm();
             for (StoneRow row : ring.design().stoneRows()) {
                 if (row.name().equals(seats.row()) && half > 0 && isOn(row, band)) {
-                    for (double across : row.acrossMm()) {
-                        holesFrom = Math.min(holesFrom, across - half);
-                        holesTo = Math.max(holesTo, across + half);
+                    for (StoneLayout.Line line : ring.layout(row.name()).lines()) {
+                        // A hole leans with its stone, so it comes out elsewhere than the stone stands, and longer.
+                        double way = (line.girdleRadius() - band.finger().innerRadiusMm()) / line.axisOut();
+                        double across = line.across() - way * line.axisAcross();
+                        holesFrom = Math.min(holesFrom, across - half / line.axisOut());
+                        holesTo = Math.max(holesTo, across + half / line.axisOut());
                     }
                 }
             }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -38,9 +39,9 @@ final class RawParts {
 
     /**
      * @param cast the ring as cast
-     * @param faults checks whose faults only another raw piece mends, and those of its walls
+     * @param walls checks of what is poured
      */
-    static List<Step> steps(Design design, Ring cast, BenchParts bench, Set<String> faults, Set<String> walls) {
+    static List<Step> steps(Design design, Ring cast, BenchParts bench, Set<String> walls) {
         RawParts raw = new RawParts(design, cast);
         List<Body> poured = new ArrayList<>();
         List<Body> turned = new ArrayList<>();
@@ -49,14 +50,17 @@ final class RawParts {
                 (isTurned(body.section().metal()) ? turned : poured).add(body);
             }
         }
-        raw.cast(poured, faults, walls);
-        raw.turned(turned, poured.isEmpty() ? faults : Set.of());
+        raw.cast(poured, walls);
+        raw.turned(turned);
         if (!poured.isEmpty()) {
             raw.steps.add(raw.byTheCaster(
                     Step.of("step.sprues", bores(bandsOf(poured))).taking(Step.Takes.NOT_RECKONED)));
         }
         if (canBeBent(design)) {
             raw.bent();
+        }
+        for (Step.Basis basis : PatternFaults.of(design, bench)) {
+            raw.steps.set(0, raw.steps.get(0).restingOn(basis.checks(), basis.subjects()));
         }
         return raw.steps;
     }
@@ -80,15 +84,24 @@ final class RawParts {
         if (solidus == null || liquidus == null) {
             return Sentences.of("step.cast.melting-unknown");
         }
-        String key = metal.meltingFromMemory() ? "step.cast.melting-memory" : "step.cast.melting";
-        return Sentences.of(key, QuantityFormat.number(solidus, 0), QuantityFormat.number(liquidus, 0));
+        return Sentences.of(
+                "step.cast." + meltingKey(metal),
+                QuantityFormat.number(solidus, 0),
+                QuantityFormat.number(liquidus, 0));
     }
 
-    private void cast(List<Body> poured, Set<String> faults, Set<String> walls) {
+    /** A pure metal melts at one temperature, an alloy between two. */
+    static String meltingKey(Metal metal) {
+        return "melting"
+                + (Objects.equals(metal.solidusC(), metal.liquidusC()) ? "-at" : "")
+                + (metal.meltingFromMemory() ? "-memory" : "");
+    }
+
+    private void cast(List<Body> poured, Set<String> walls) {
         if (poured.isEmpty()) {
             return;
         }
-        steps.add(byTheCaster(Step.of("step.pattern", Steps.list(names(poured))).restingOn(faults, List.of())));
+        steps.add(byTheCaster(Step.of("step.pattern", Steps.list(names(poured)))));
         byMetal(poured)
                 .forEach((metal, bodies) -> steps.add(byTheCaster(Step.of(
                                 Working.of(metal) == Working.HOT ? "step.cast-hot" : "step.cast",
@@ -105,14 +118,13 @@ final class RawParts {
         return canBeBent(design) ? step.onWay(CAST_WAY) : step;
     }
 
-    private void turned(List<Body> turned, Set<String> faults) {
+    private void turned(List<Body> turned) {
         Set<String> pins = design.prongs().stream().map(Prongs::part).collect(Collectors.toSet());
         byMetal(turned).forEach((metal, bodies) -> {
             List<String> names = names(bodies);
             boolean even =
                     bodies.stream().allMatch(body -> body.section().band().isEven());
             steps.add(Step.of(even ? "step.turn" : "step.mill", Steps.list(names), metal.name(), bores(bandsOf(bodies)))
-                    .restingOn(faults, List.of())
                     .taking(Step.Takes.NOT_RECKONED));
             List<String> withPins = names.stream().filter(pins::contains).toList();
             if (!withPins.isEmpty()) {

@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import bandwright.dsl.check.Limit;
+import bandwright.dsl.check.LimitTable;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.material.RivalLetters;
 import bandwright.dsl.model.Band;
 import bandwright.dsl.model.Finger;
+import bandwright.dsl.model.OwnLimit;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.FingerSize;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -19,11 +22,6 @@ import bandwright.dsl.view.Table;
 
 /** A finger's size in every system, side by side, and what to know before a ring is made to it. */
 public final class SizeTable {
-    /** From this width, in mm, a band is made half a US size larger (Carey Pearson, Finding a ring size): the rule that checks hold it against. */
-    private static final double WIDE_MM = 5;
-
-    private static final double LARGER_US = 0.5;
-
     /** A quarter from this width on, mm, and half a size from the next (common practice, no source). */
     private static final double PRACTICE_MM = 6;
 
@@ -40,11 +38,19 @@ public final class SizeTable {
     private final List<List<String>> rows = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private SizeTable() {}
+    private final LimitTable limits;
 
-    /** The bores of a ring's bands, with advice for this ring. */
-    public static Table of(Ring ring) {
-        SizeTable table = new SizeTable();
+    private SizeTable(LimitTable limits) {
+        this.limits = limits;
+    }
+
+    /**
+     * The bores of a ring's bands, with advice for this ring.
+     *
+     * @param own the user's limits: a rule of the user's own for wide bands is the one to make it by
+     */
+    public static Table of(Ring ring, List<OwnLimit> own) {
+        SizeTable table = new SizeTable(LimitTable.BUILT_IN.with(own));
         Map<FingerSize, List<String>> bores = new LinkedHashMap<>();
         for (Band band : ring.design().bands()) {
             bores.computeIfAbsent(band.finger().bore(), bore -> new ArrayList<>())
@@ -63,7 +69,7 @@ public final class SizeTable {
 
     /** Finger sizes that a design defines, by their names. */
     public static Table of(Map<String, FingerSize> fingers) {
-        SizeTable table = new SizeTable();
+        SizeTable table = new SizeTable(LimitTable.BUILT_IN);
         fingers.forEach(table::add);
         return table.table("name");
     }
@@ -98,12 +104,22 @@ public final class SizeTable {
         double width = width(band);
         double allowed = allowed(band.finger());
         FingerSize finger = band.finger().size();
-        double rule = width < WIDE_MM ? 0 : LARGER_US;
+        Limit wide = limits.get("wide-band");
+        Limit allowance = limits.get("wide-band-allowance");
+        double larger = allowance.value().value();
+        double rule = width < wide.value().value() ? 0 : larger;
+        boolean own = wide.own() != null || allowance.own() != null;
+        String told = own
+                ? Sentences.of("size.rule.own", wide.value().toString(), number(larger))
+                : Sentences.of("size.rule." + (rule > 0));
         String key = Math.abs(allowed - rule) < SAME ? "keep" : allowed < rule ? "larger" : "smaller";
         String made = Math.abs(allowed) < SAME ? "as-measured" : allowed > 0 ? "made-larger" : "made-smaller";
-        notes.add(Sentences.of("size.verdict", name, number(width), Sentences.of("size.rule." + (rule > 0)))
+        notes.add(Sentences.of("size.verdict", name, number(width), told)
                 + Sentences.of("size.verdict." + made, finger.text(), number(Math.abs(allowed)))
-                + Sentences.of("size.verdict." + key, finger.text()));
+                + Sentences.of("size.verdict." + key, finger.text(), larger == 0.5 ? "1/2" : number(larger)));
+        if (own) {
+            notes.add(Sentences.of("size.rule.replaced", Sentences.of("size.rule.true")));
+        }
         double practice = width < PRACTICE_MM ? 0 : width < PRACTICE_WIDER_MM ? 0.25 : 0.5;
         if (practice != rule) {
             notes.add(Sentences.of("size.rule.practice", larger(practice)));

@@ -1,8 +1,6 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.bench;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -10,8 +8,6 @@ import java.util.stream.Collectors;
 
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Working;
-import bandwright.dsl.model.Design;
-import bandwright.dsl.model.Groove;
 import bandwright.dsl.quantity.QuantityFormat;
 
 /**
@@ -21,28 +17,29 @@ import bandwright.dsl.quantity.QuantityFormat;
 final class Soldering {
     private Soldering() {}
 
-    /** A collar that closes the way in has a joint of its own. */
-    static Step step(Design design, Groove groove, Groove.Keep keep) {
-        List<String> parts = new ArrayList<>(List.of(keep.part()));
-        if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-            parts.add(from.collar());
-        }
-        Set<Metal> metals = new LinkedHashSet<>();
-        groove.from().forEach(part -> metals.add(design.metal(part)));
-        metals.add(keep.metal());
+    /**
+     * @param parts what is soldered
+     * @param into what to
+     */
+    static Step step(List<String> parts, List<String> into, Set<Metal> metals) {
         if (metals.stream().anyMatch(RawParts::isTurned)) {
             String turned = Steps.list(
                     metals.stream().filter(RawParts::isTurned).map(Metal::name).toList());
-            return Step.of("step.join.no-solder", Steps.list(parts), Steps.list(groove.from()), turned);
+            return Step.of("step.join.no-solder", Steps.list(parts), Steps.list(into), turned);
         }
         String key = metals.stream().allMatch(Soldering::isHot) ? "step.join.solder-hot" : "step.join.solder";
-        return Step.of(key, Steps.list(parts), Steps.list(groove.from()), solder(metals), flowing(metals));
+        return Step.of(key, Steps.list(parts), Steps.list(into), solder(metals), flowing(metals));
     }
 
     /** Closing the joint of a ring that is bent from strip. */
     static Step closing(Metal metal) {
         Set<Metal> one = Set.of(metal);
         return Step.of(isHot(metal) ? "step.close-hot" : "step.close", metal.name(), solder(one), flowing(one));
+    }
+
+    /** Whether torch and flux leave something for the pickle to take off. */
+    static boolean wantsPickle(Set<Metal> metals) {
+        return metals.stream().noneMatch(RawParts::isTurned) && !metals.stream().allMatch(Soldering::isHot);
     }
 
     private static boolean isHot(Metal metal) {
@@ -55,9 +52,13 @@ final class Soldering {
                 .map(metal ->
                         metal.fineness() == null ? "" : metal.family() + " solder of fineness " + metal.fineness())
                 .collect(Collectors.toCollection(TreeSet::new));
-        return standards.size() == 1 && !standards.contains("")
-                ? standards.iterator().next()
-                : Sentences.of("step.join.solder.mixed");
+        if (standards.size() > 1) {
+            return Sentences.of("step.join.solder.mixed");
+        }
+        String only = standards.iterator().next();
+        return only.isEmpty()
+                ? Sentences.of(metals.size() == 1 ? "step.join.solder.ask" : "step.join.solder.mixed")
+                : only;
     }
 
     /** Solder flows before either metal begins to melt. */

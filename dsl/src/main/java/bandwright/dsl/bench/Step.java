@@ -2,6 +2,7 @@
 package bandwright.dsl.bench;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 
@@ -29,7 +30,7 @@ public record Step(String way, String work, String instruction, Takes takes, dou
      * @param subjects parts, rows, cuts and pins that it is about; empty for the whole ring
      */
     public record Basis(Set<String> checks, Set<String> subjects) {
-        private boolean holds(Finding finding) {
+        boolean holds(Finding finding) {
             return checks.contains(finding.check())
                     && (subjects.isEmpty() || finding.subjects().stream().anyMatch(subjects::contains));
         }
@@ -63,7 +64,7 @@ public record Step(String way, String work, String instruction, Takes takes, dou
     }
 
     /** The checks that must hold for it to go well; those about other things than its own do not concern it. */
-    Step restingOn(Set<String> keys, List<String> about) {
+    Step restingOn(Set<String> keys, Collection<String> about) {
         List<Basis> all = new ArrayList<>(bases);
         all.add(new Basis(keys, Set.copyOf(about)));
         return new Step(way, work, instruction, takes, takesG, all);

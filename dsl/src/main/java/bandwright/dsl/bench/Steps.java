@@ -14,7 +14,6 @@ import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.Workshop;
 import bandwright.dsl.material.Metal;
-import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.measure.RowMeasures;
 import bandwright.dsl.measure.SolderRoom;
 import bandwright.dsl.model.Design;
@@ -32,43 +31,10 @@ import bandwright.dsl.view.Table;
  * will cover, set, polish. The order is common practice, no source; a bench that works otherwise is right too.
  */
 public final class Steps {
-    /** Checks that each kind of work rests on: what only another pattern mends is told with the pattern. */
-    private static final Set<String> PATTERN = Set.of(
-            "printable-detail",
-            "loose-pieces",
-            "bands-overlap",
-            "bore-skin",
-            "stone-gap",
-            "pavilion-gap",
-            "rows-apart",
-            "girdle-edge",
-            "culet-to-finger",
-            "behind-row",
-            "row-held",
-            "pin-diameter",
-            "pin-contact",
-            "pin-reach",
-            "pin-notch",
-            "pin-clearance",
-            "pins-apart",
-            "tip-height",
-            "tip-reached");
-
+    /** Checks that each kind of work rests on; what only another pattern mends is told with the pattern. */
     private static final Set<String> CAST = Set.of("casting-wall");
+
     private static final Set<String> GROOVE = Set.of("bench-wall", "wear-thickness");
-    private static final Set<String> LET_IN = Set.of("let-in", "let-in-room");
-    private static final Set<String> JOIN = Set.of("joint", "seam-distance", "solder-gap");
-    private static final Set<String> SEATS = Set.of(
-            "seat-depth",
-            "seat-width",
-            "seat-ledge",
-            "bore-web",
-            "bore-side",
-            "channel-width",
-            "channel-notch",
-            "channel-wall",
-            "parcel-bore",
-            "parcel-gap");
     private static final Set<String> SET = Set.of("row-ends");
 
     private static final double GRAMS_PER_CARAT = 0.2;
@@ -87,20 +53,9 @@ public final class Steps {
         this.asCast = AsCast.of(design);
         this.finished = workshop.ring(design);
         this.cast = workshop.ring(asCast);
-        this.grooved = workshop.ring(new WithoutBenchSeats(design));
-        List<Step> raw = RawParts.steps(design, cast, bench, PATTERN, CAST);
-        // Seats that are cast can only be mended in the pattern.
-        List<String> castSeats = asCast.seats().stream()
-                .flatMap(seats -> Stream.of(seats.row(), seats.name()))
-                .toList();
-        steps.add(castSeats.isEmpty() ? raw.get(0) : raw.get(0).restingOn(SEATS, castSeats));
-        steps.addAll(raw.subList(1, raw.size()));
-        List<Groove> atBench = design.grooves().stream().filter(Groove::atBench).toList();
-        benchGrooves(
-                atBench.stream().filter(groove -> !isLater(groove)).toList(),
-                atBench.stream().noneMatch(this::isLater));
-        design.grooves().forEach(this::letIn);
-        benchGrooves(atBench.stream().filter(this::isLater).toList(), true);
+        this.grooved = workshop.ring(new Uncut(design, Set.of()));
+        steps.addAll(RawParts.steps(design, cast, bench, CAST));
+        grooves();
         steps.add(Step.of("step.true").taking(Step.Takes.NOT_RECKONED));
         benchSeats();
         if (!design.stoneRows().isEmpty()) {
@@ -186,15 +141,26 @@ public final class Steps {
     }
 
     private static boolean isSeats(Step step) {
-        return step.bases().stream().anyMatch(basis -> basis.checks().equals(SEATS));
+        return step.bases().stream().anyMatch(basis -> basis.checks().equals(PatternFaults.SEATS));
     }
 
-    /** Whether a groove is cut from metal that must be in its place first: kept metal of another groove. */
-    private boolean isLater(Groove groove) {
-        return design.grooves().stream()
-                .filter(other -> !other.equals(groove))
-                .flatMap(other -> other.keep().stream())
-                .anyMatch(keep -> groove.from().contains(keep.part()));
+    private void grooves() {
+        GrooveOrder order = new GrooveOrder(design);
+        List<Groove> atBench =
+                design.grooves().stream().filter(bench::isCutAtBench).toList();
+        List<Groove> first = order.at(GrooveOrder.Turn.FIRST, atBench);
+        List<Groove> inHand = order.at(GrooveOrder.Turn.IN_HAND, atBench);
+        List<Groove> inPlace = order.at(GrooveOrder.Turn.IN_PLACE, atBench);
+        benchGrooves(first, inHand.isEmpty() && inPlace.isEmpty());
+        benchGrooves(inHand, inPlace.isEmpty());
+        letIn(order.lettingIn(GrooveOrder.Turn.IN_HAND));
+        letIn(order.lettingIn(GrooveOrder.Turn.FIRST));
+        benchGrooves(inPlace, true);
+        letIn(order.lettingIn(GrooveOrder.Turn.IN_PLACE));
+    }
+
+    private void letIn(List<Groove> grooves) {
+        grooves.forEach(groove -> steps.addAll(LettingIn.steps(design, groove)));
     }
 
     /** @param last whether no further groove is made: what all of them take is told once, for they may share metal */
@@ -202,63 +168,44 @@ public final class Steps {
         if (grooves.isEmpty()) {
             return;
         }
-        // Metal that a groove keeps in another metal is a piece of its own, not what is left of the cut one.
-        Set<String> kept = bench.ownMetal();
         String names = list(grooves.stream().map(Groove::name).toList());
         Step cut = Step.of("step.groove", names);
         List<String> cutFrom = grooves.stream()
                 .flatMap(groove -> Stream.concat(groove.from().stream(), Stream.of(groove.name())))
                 .toList();
         Step resting = cut.restingOn(GROOVE, cutFrom);
-        steps.add(
-                last
-                        ? resting.taking(weight(cast, Set.of()) - weight(grooved, kept))
-                        : resting.taking(Step.Takes.WITH_LATER));
+        steps.add(last ? resting.taking(takenByGrooves()) : resting.taking(Step.Takes.WITH_LATER));
         for (Groove groove : grooves) {
             List<String> parted = BenchParts.parted(groove);
             if (!parted.isEmpty()) {
                 steps.add(Step.of("step.part", list(parted)));
             }
+            if (groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+                continue;
+            }
             groove.keep().map(Groove.Keep::part).ifPresent(part -> {
-                Body body = grooved.body(part);
-                boolean turned = RawParts.isTurned(body.section().metal());
-                steps.add(Step.of(
-                                turned ? "step.make-turned" : "step.make",
-                                part,
-                                body.section().metal().name(),
-                                grams(weight(body)))
+                Metal metal = design.metal(part);
+                steps.add(Step.of(making(part, metal), part, metal.name(), grams(rawWeight(part)))
                         .restingOn(GROOVE, List.of(part)));
             });
         }
     }
 
-    private void letIn(Groove groove) {
-        if (groove.keep().isEmpty()) {
-            return;
-        }
-        Groove.Keep keep = groove.keep().get();
-        String part = keep.part();
-        Groove.LetIn way = groove.letIn().orElse(null);
-        Step letIn;
-        if (way instanceof Groove.LetInFrom from) {
-            letIn = Step.of("step.let-in.side", part, from.fingertip() ? "fingertip" : "hand", from.collar());
-        } else if (way instanceof Groove.LetInHalves halves) {
-            letIn = Step.of("step.let-in.halves", part, QuantityFormat.format(Quantity.degrees(halves.degrees())));
-        } else if (way instanceof Groove.LetInCast) {
-            letIn = Step.of("step.let-in.cast", part, keep.metal().name(), RawParts.melting(keep.metal()));
-        } else {
-            letIn = Step.of("step.let-in.none", part, groove.name());
-        }
-        steps.add(letIn.restingOn(LET_IN, List.of(part)));
-        if (way instanceof Groove.LetInCast) {
-            return;
-        }
-        Step join = groove.joint()
-                .map(joint -> joint.equals("solder")
-                        ? Soldering.step(design, groove, keep)
-                        : Step.of("step.join." + joint, part))
-                .orElseGet(() -> Step.of("step.join", part));
-        steps.add(join.restingOn(JOIN, List.of(part)));
+    private String making(String part, Metal metal) {
+        boolean pins = design.prongs().stream().anyMatch(prongs -> prongs.part().equals(part));
+        return RawParts.isTurned(metal) ? "step.make-turned" : pins ? "step.make-pins" : "step.make";
+    }
+
+    /** A part of metal of its own, before anything is cut into it. */
+    private double rawWeight(String part) {
+        return weight(finished.of(new Uncut(design, new GrooveOrder(design).after(part)))
+                .body(part));
+    }
+
+    /** What came from the caster and what the bench made, less what is left of both; what is poured into its place is neither. */
+    private double takenByGrooves() {
+        double made = bench.ownMetal().stream().mapToDouble(this::rawWeight).sum();
+        return weight(cast, Set.of()) + made - weight(grooved, bench.pouredAtBench());
     }
 
     private void benchSeats() {
@@ -282,8 +229,9 @@ public final class Steps {
                             Quantity.millimetres(seats.channel()
                                             .map(Seats.Channel::widthMm)
                                             .orElse(seats.holeMm()))
-                                    .toString())
-                    .restingOn(SEATS, List.of(seats.row(), seats.name()));
+                                    .toString(),
+                            deepest(seats.row()))
+                    .restingOn(PatternFaults.SEATS, List.of(seats.row(), seats.name()));
             boolean last = i == atBench.size() - 1;
             // Told once for all of them: seats of two rows may share metal.
             steps.add(
@@ -291,6 +239,13 @@ public final class Steps {
                             ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of()))
                             : step.taking(Step.Takes.WITH_LATER));
         }
+    }
+
+    private String deepest(String row) {
+        StoneRow stones = finished.layout(row).row();
+        return stones.depthIsGuessed()
+                ? Sentences.of("step.seats.deepest", stones.material().name())
+                : "";
     }
 
     private void marks() {
@@ -320,7 +275,7 @@ public final class Steps {
         } else if (channel) {
             set = Step.of("step.set.channel", row.name(), stones);
         } else {
-            set = Step.of(row.cut() == StoneCut.ROUND ? "step.set.open" : "step.set.open-corners", row.name(), stones);
+            set = Step.of(row.cut().isRounded() ? "step.set.open" : "step.set.open-corners", row.name(), stones);
         }
         List<String> about = new ArrayList<>(List.of(row.name()));
         pins.forEach(each -> about.add(each.name()));

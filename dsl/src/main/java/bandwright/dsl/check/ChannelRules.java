@@ -10,7 +10,6 @@ import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.plane.RegionBoolean;
-import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 
@@ -89,7 +88,7 @@ final class ChannelRules implements Check {
                 .orElse(row.widthMm() / 2 + seats.clearanceMm());
         double narrow = seats.channel().map(channel -> channel.widthMm() / 2).orElse(seats.holeMm() / 2);
         double foot = seats.channel()
-                .map(channel -> channel.notchMm() * StoneAngles.of(row.cut()).pavilionSlope())
+                .map(channel -> channel.notchMm() * row.angles().pavilionSlope())
                 .orElse(look.ring().coneMm(seats));
         double bottom = Math.max(
                 foot + BELOW_MM,

@@ -23,6 +23,7 @@ public final class Checks {
             new OverlapChecks(),
             new StoneChecks(),
             new StonePlaces(),
+            new StoneDepths(),
             new RowChecks(),
             new EdgeChecks(),
             new SeatChecks(),

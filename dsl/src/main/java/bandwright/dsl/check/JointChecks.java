@@ -9,6 +9,7 @@ import java.util.Set;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Groove;
+import bandwright.dsl.quantity.Quantity;
 
 /** What holds a kept part in its place, the room it slides in with, and the gap that solder wants. */
 final class JointChecks implements Check {
@@ -29,6 +30,9 @@ final class JointChecks implements Check {
             findings.add(Look.without(key(), Severity.ADVICE, keep.part())
                     .holds(poured || groove.joint().isPresent()));
             metals(look, groove, keep, findings);
+            if (isJoinedBy(groove, "press")) {
+                pressed(groove, keep, findings);
+            }
             if (isSlidIn(groove) && !isJoinedBy(groove, "press")) {
                 findings.add(look.on("let-in-room", keep.part()).measured(keep.fitMm()));
             }
@@ -37,6 +41,16 @@ final class JointChecks implements Check {
             }
         }
         return findings;
+    }
+
+    private static void pressed(Groove groove, Groove.Keep keep, List<Finding> findings) {
+        groove.collar()
+                .ifPresent(collar -> findings.add(Look.without("joint-collar", Severity.ADVICE, keep.part())
+                        .telling(collar)
+                        .holds(false)));
+        findings.add(Look.without("press-fit", Severity.RISK, keep.part())
+                .telling(Quantity.millimetres(keep.fitMm()).toString())
+                .holds(keep.fitMm() == 0));
     }
 
     /** Solder and welds that a metal does not take: one that is turned takes neither at a goldsmith's torch. */
@@ -60,10 +74,11 @@ final class JointChecks implements Check {
         }
     }
 
-    /** A closed ring that goes in along the finger; halves are laid in, poured metal finds its way, and a press fit is meant to be tight. */
+    /** A closed ring that goes in along the finger; pieces of a cut right through lie against it, halves are laid in, poured metal finds its way, and a press fit is meant to be tight. */
     private static boolean isSlidIn(Groove groove) {
         Groove.LetIn letIn = groove.letIn().orElse(null);
-        return groove.around().isFull() && (letIn == null || letIn instanceof Groove.LetInFrom);
+        boolean between = !groove.leaving().isEmpty();
+        return groove.around().isFull() && !between && (letIn == null || letIn instanceof Groove.LetInFrom);
     }
 
     private static boolean isJoinedBy(Groove groove, String joint) {

@@ -44,7 +44,9 @@ final class LetInChecks implements Check {
     private Finding way(Look look, Groove groove, String kept) {
         Groove.LetIn letIn = groove.letIn().orElse(null);
         if (letIn instanceof Groove.LetInHalves) {
-            return Look.without(key(), Severity.FAULT, kept).holds(true);
+            return groove.inside()
+                    ? halvesInside(look, kept)
+                    : Look.without(key(), Severity.FAULT, kept).holds(true);
         } else if (letIn instanceof Groove.LetInCast) {
             return PouredIn.finding(look, groove, kept);
         } else if (!groove.around().isFull()) {
@@ -66,10 +68,13 @@ final class LetInChecks implements Check {
         double margin = Math.abs(way.margin()) < SAME_MM ? 0 : 2 * way.margin();
         Bounds own = ring.region().bounds();
         Look.Builder finding = look.on(key(), kept)
-                .at(new RingPlace(
-                        0,
-                        toFingertip ? own.maxX() : own.minX(),
-                        way.passing() - ring.band().finger().innerRadiusMm()))
+                .at(
+                        Double.isFinite(way.margin())
+                                ? new RingPlace(
+                                        0,
+                                        toFingertip ? own.maxX() : own.minX(),
+                                        way.passing() - ring.band().finger().innerRadiusMm())
+                                : null)
                 .saying(groove.inside() ? "let-in.inside" : key())
                 .advising(letIn == null ? key() : "let-in.said")
                 .exact();
@@ -84,6 +89,33 @@ final class LetInChecks implements Check {
                 margin);
     }
 
+    /** A half is as long from end to end as the ring is wide, and must come through the bore. */
+    private Finding halvesInside(Look look, String kept) {
+        Bounds own = look.ring().bounds(kept);
+        double bore = look.ring().section(kept).band().finger().innerRadiusMm();
+        Quantity against = Quantity.millimetres(2 * bore);
+        return look.on(key(), kept)
+                .saying("let-in.inside")
+                .advising("let-in.inside.halves")
+                .exact()
+                .held(Quantity.millimetres(2 * own.maxY()), against, "at most " + against, 2 * (bore - own.maxY()));
+    }
+
+    /** The ends of an arc are radial, so one let into the inner wall is longer at its floor than where it opens. */
+    private Finding arcInside(Look look, Groove groove, String kept) {
+        Bounds own = look.ring().bounds(kept);
+        double half = Math.min(90, groove.around().degrees() / 2) * (StrictMath.PI / 180);
+        double fit = groove.fitMm();
+        double length = 2 * own.maxY() * StrictMath.sin(half - fit / own.maxY());
+        double opening = 2 * own.minY() * StrictMath.sin(half);
+        Quantity against = Quantity.millimetres(opening);
+        return look.on(key(), kept)
+                .saying("let-in.arc.inside")
+                .advising("let-in.arc.inside")
+                .exact()
+                .held(Quantity.millimetres(length), against, "at most " + against, opening - length);
+    }
+
     /** An arc goes in along the radius, or along the finger over a level floor once its collar is off. */
     private Finding arc(Look look, Groove groove, String kept) {
         if (groove.letIn().isPresent()) {
@@ -93,6 +125,9 @@ final class LetInChecks implements Check {
             return level
                     ? Look.without(key(), Severity.FAULT, kept).holds(true)
                     : Look.open(key(), "an arc along the finger is looked at over a level floor alone", kept);
+        }
+        if (groove.inside()) {
+            return arcInside(look, groove, kept);
         }
         return look.on(key(), look.limits().get("let-in-arc"), kept)
                 .saying("let-in.arc")

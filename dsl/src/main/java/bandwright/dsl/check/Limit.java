@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -48,9 +49,11 @@ public record Limit(
     /** What another source says. */
     public record Rival(Quantity value, String source, String how, String note) {}
 
-    /** The same with the user's value. */
+    /** The same with the user's value; the one it replaces is a rival then. */
     Limit with(OwnLimit other) {
-        return new Limit(key, other.value(), bound, severity, source, how, note, rivals, other);
+        List<Rival> others = new ArrayList<>(List.of(new Rival(value, source, how, note)));
+        others.addAll(rivals);
+        return new Limit(key, other.value(), bound, severity, source, how, note, others, other);
     }
 
     /** The same with another value of the same kind. */

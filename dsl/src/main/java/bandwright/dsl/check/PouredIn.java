@@ -9,10 +9,17 @@ import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Groove;
+import bandwright.dsl.quantity.QuantityFormat;
 
 /** Metal that is poured into a groove melts the ring if it flows only where that begins to melt. */
 final class PouredIn {
+    /** Melts above 1500 degrees C, gold and silver alloys below 1100: from memory. */
+    private static final Set<String> HARDER = Set.of("platinum", "palladium");
+
     private static final Set<String> SOFTER = Set.of("gold", "silver");
+
+    /** Poured metal is hotter than where it begins to flow by so much or more, degrees C (common practice, no source). */
+    private static final double HOTTER_C = 100;
 
     private PouredIn() {}
 
@@ -33,7 +40,7 @@ final class PouredIn {
             Double flows = poured.liquidusC();
             boolean melts = (begins != null && flows != null)
                     ? flows >= begins
-                    : poured.family().equals("platinum") && SOFTER.contains(metal.family());
+                    : HARDER.contains(poured.family()) && SOFTER.contains(metal.family());
             known &= begins != null;
             if (melts) {
                 return Look.without("let-in", Severity.FAULT, kept)
@@ -41,6 +48,20 @@ final class PouredIn {
                         .advising("let-in.cast")
                         .telling(poured.name())
                         .telling(metal.name())
+                        .holds(false);
+            }
+        }
+        for (Metal metal : into.values()) {
+            Double begins = metal.solidusC();
+            Double flows = poured.liquidusC();
+            if (begins != null && flows != null && begins - flows < HOTTER_C) {
+                return Look.without("let-in", Severity.ADVICE, kept)
+                        .saying("let-in.cast.near")
+                        .advising("let-in.cast.near")
+                        .telling(poured.name())
+                        .telling(metal.name())
+                        .telling(QuantityFormat.number(flows, 0))
+                        .telling(QuantityFormat.number(begins, 0))
                         .holds(false);
             }
         }

@@ -10,7 +10,6 @@ import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.geometry.plane.RegionBoolean;
-import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Fault;
 import bandwright.dsl.model.Seats;
@@ -96,9 +95,7 @@ record ChannelChecks(
         StoneRow row = layout.row();
         double pitch = layout.pitchMm().orElse(row.aroundMm());
         double bar = 2 * barArm * (metal.innerRadius() + floor);
-        return Math.max(
-                0,
-                (row.aroundMm() - pitch + bar) / 2 * StoneAngles.of(row.cut()).pavilionSlope());
+        return Math.max(0, (row.aroundMm() - pitch + bar) / 2 * row.angles().pavilionSlope());
     }
 
     private void refuseMeeting(List<Region> tools) {

@@ -33,8 +33,7 @@ record ChannelProfile(double half, double notch, double high, StoneAngles angles
         }
         double off = Math.sqrt(girdleRadius * girdleRadius + inWall * inWall) - girdleRadius;
         double girdle = row.girdleShare() * row.size().widthMm();
-        return new ChannelProfile(
-                half, channel.notchMm(), girdle + seats.clearanceMm() + off, StoneAngles.of(row.cut()));
+        return new ChannelProfile(half, channel.notchMm(), girdle + seats.clearanceMm() + off, row.angles());
     }
 
     /** Where the notch's floor meets the wall. */

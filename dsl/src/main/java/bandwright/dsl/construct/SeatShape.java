@@ -203,7 +203,7 @@ final class SeatShape {
     static double stoneMm(Seats seats, StoneRow row) {
         double shorter = row.size().widthMm() / 2;
         double hole = seats.holeMm() / 2;
-        double slope = StoneAngles.of(row.cut()).pavilionSlope();
+        double slope = row.angles().pavilionSlope();
         return switch (row.cut()) {
             case ROUND -> slope * (shorter - hole);
             case OVAL -> slope * shorter * (1 - hole / (row.size().lengthMm() / 2));
@@ -214,7 +214,7 @@ final class SeatShape {
     /** From the girdle to the culet, mm. */
     static double pavilionMm(StoneRow row) {
         return row.cut() == StoneCut.ROUND || row.cut() == StoneCut.OVAL
-                ? row.size().widthMm() / 2 * StoneAngles.of(row.cut()).pavilionSlope()
-                : row.size().widthMm() * StoneAngles.of(row.cut()).pavilionShare();
+                ? row.size().widthMm() / 2 * row.angles().pavilionSlope()
+                : row.size().widthMm() * row.angles().pavilionShare();
     }
 }

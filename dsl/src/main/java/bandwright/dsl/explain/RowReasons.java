@@ -6,7 +6,6 @@ import java.util.List;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
-import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.measure.RowMeasures;
@@ -140,22 +139,27 @@ final class RowReasons {
                         ""),
                 Step.of(
                         "one stone, estimated: " + StoneWeight.formula(row.cut()) + ", depth "
-                                + number(100 * row.cut().depthShare()) + " % of the width, times the density of "
+                                + number(100 * row.depthShare().orElse(row.cut().depthShare()))
+                                + " % of the width, times the density of "
                                 + row.material().name() + " over diamond's",
-                        row.cut().depthSource()),
+                        row.depthShare().isPresent()
+                                ? "depth as given"
+                                : row.cut().depthSource()),
                 Step.of("small stones are sold by sieve and table; weigh the parcel", "common practice, no source"));
     }
 
     private List<Step> depthLeft() {
-        double share = StoneAngles.of(row.cut()).pavilionShare();
+        double share = row.angles().pavilionShare();
         double pavilion = row.size().widthMm() * share;
-        boolean published = row.cut() == StoneCut.ROUND;
+        boolean published = row.cut() == StoneCut.ROUND && row.depthShare().isEmpty();
         double out = isOneEvenLine() ? layout.lines().get(0).axisOut() : 1;
         String tilt = out == 1 ? "" : ", of which x " + number(out) + " points to the finger, as the stones are tilted";
         Step depth = Step.of(
                 "less the pavilion along the stone's axis, " + number(100 * share) + " % of the "
                         + (published ? "size" : "width") + " = " + mm(pavilion) + tilt,
-                published ? "published reference proportions of the round brilliant" : "common practice, no source");
+                published
+                        ? "published reference proportions of the round brilliant"
+                        : row.depthShare().isPresent() ? "depth as given" : "common practice, no source");
         return isOneEvenLine()
                 ? List.of(girdle(), depth)
                 : List.of(Step.of("the girdle nearest to the finger, from the finger, as the stones stand", ""), depth);

@@ -30,6 +30,12 @@ public record StoneAngles(double pavilionDegrees, double crownDegrees, double pa
         };
     }
 
+    /** The same with a pavilion that is deeper by so much of the width, and as much steeper. */
+    public StoneAngles deeper(double share) {
+        double steeper = pavilionSlope() * (pavilionShare + share) / pavilionShare;
+        return new StoneAngles(StrictMath.atan(steeper) * (180 / StrictMath.PI), crownDegrees, pavilionShare + share);
+    }
+
     /** How much the stone deepens for each millimetre inwards from its girdle. */
     public double pavilionSlope() {
         return StrictMath.tan(pavilionDegrees * (StrictMath.PI / 180));

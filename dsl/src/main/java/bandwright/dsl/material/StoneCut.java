@@ -38,6 +38,11 @@ public enum StoneCut {
         return depthSource;
     }
 
+    /** Whether it has no corners. */
+    public boolean isRounded() {
+        return this == ROUND || this == OVAL;
+    }
+
     /** Whether the cut may be longer than wide. */
     public boolean hasTwoSizes() {
         return this != ROUND;

@@ -4,6 +4,7 @@ package bandwright.dsl.material;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +31,9 @@ public record StoneMaterial(
         LinearColour body,
         List<MaterialSource> sources,
         String note) {
+    /** Common practice, no source. */
+    private static final Set<String> AS_DIAMONDS = Set.of("diamond", "cubic-zirconia", "moissanite");
+
     public StoneMaterial {
         otherNames = List.copyOf(otherNames);
         sources = List.copyOf(sources);
@@ -57,6 +61,11 @@ public record StoneMaterial(
                         Locale.ROOT,
                         "a density of %s g/cm^3 is no stone's; they lie between 1 and 10 g/cm^3",
                         densityGPerCm3));
+    }
+
+    /** Whether it is cut to a diamond's proportions, not deeper to keep weight and colour. */
+    public boolean isCutAsDiamond() {
+        return AS_DIAMONDS.contains(name);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.material.GirdleThickness;
 import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneWeight;
 import bandwright.dsl.model.StoneRow;
@@ -38,7 +39,8 @@ public final class RowMeasures {
     }
 
     public double caratsEach() {
-        return StoneWeight.carats(row().cut(), row().material(), row().size());
+        return StoneWeight.carats(
+                row().cut(), row().material(), row().size(), row().depthMm(), GirdleThickness.THIN_TO_MEDIUM);
     }
 
     public double caratsTotal() {
@@ -47,7 +49,7 @@ public final class RowMeasures {
 
     /** From the culet of the deepest stone to the finger, mm: pavilion depth by {@link StoneAngles}, for round stones the published reference. */
     public double depthLeftMm() {
-        double pavilion = row().size().widthMm() * StoneAngles.of(row().cut()).pavilionShare();
+        double pavilion = row().size().widthMm() * row().angles().pavilionShare();
         return layout.places().stream()
                         .map(StoneLayout.Place::line)
                         .mapToDouble(line -> line.girdleRadius() - pavilion * line.axisOut())

@@ -2,7 +2,9 @@
 package bandwright.dsl.model;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
+import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.StoneSize;
@@ -19,6 +21,7 @@ import bandwright.dsl.source.Place;
  * @param sinkMm how far the girdle line, its lower edge, lies below the surface
  * @param acrossMm offsets of the row's lines; several for parallel rows
  * @param girdleShare thickness of the girdle as a share of the size
+ * @param depthShare from table to culet as a share of the width, if measured; else that of the cut
  */
 public record StoneRow(
         String name,
@@ -35,7 +38,8 @@ public record StoneRow(
         List<Double> acrossMm,
         boolean staggered,
         boolean upright,
-        double girdleShare) {
+        double girdleShare,
+        OptionalDouble depthShare) {
     public StoneRow {
         acrossMm = List.copyOf(acrossMm);
     }
@@ -48,6 +52,22 @@ public record StoneRow(
     /** Size of a stone across the band, mm. */
     public double widthMm() {
         return longAcross ? size.lengthMm() : size.widthMm();
+    }
+
+    /** From table to culet, mm: as measured, or the cut's usual depth. */
+    public double depthMm() {
+        return depthShare.orElse(cut.depthShare()) * size.widthMm();
+    }
+
+    /** Whether nobody has measured how deep they are, and they are mostly deeper than is reckoned with. */
+    public boolean depthIsGuessed() {
+        return depthShare.isEmpty() && !material.isCutAsDiamond();
+    }
+
+    /** How the stones slope: what they are deeper than their cut's usual depth, they are deeper below the girdle. */
+    public StoneAngles angles() {
+        StoneAngles usual = StoneAngles.of(cut);
+        return depthShare.isPresent() ? usual.deeper(depthShare.getAsDouble() - cut.depthShare()) : usual;
     }
 
     /** How many stones there are. */

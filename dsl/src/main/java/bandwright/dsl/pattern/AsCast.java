@@ -1,6 +1,7 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.pattern;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,16 +22,21 @@ public record AsCast(Design finished, Set<String> cast) implements Design {
     public static AsCast of(Design finished) {
         Set<String> cast = new LinkedHashSet<>();
         finished.bands().forEach(band -> cast.add(band.name()));
-        for (Groove groove : finished.grooves()) {
-            if (!groove.atBench()) {
-                groove.keep().ifPresent(keep -> cast.add(keep.part()));
-                cast.addAll(groove.leaving());
-                if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-                    cast.add(from.collar());
-                }
-            }
+        // What is kept of a kept part is cast where that is; text may name them in any order.
+        List<Groove> waiting = new ArrayList<>(
+                finished.grooves().stream().filter(groove -> !groove.atBench()).toList());
+        boolean more = true;
+        while (more) {
+            more = waiting.removeIf(groove -> cast.containsAll(groove.from()) && adds(groove, cast));
         }
         return new AsCast(finished, cast);
+    }
+
+    private static boolean adds(Groove groove, Set<String> cast) {
+        groove.keep().ifPresent(keep -> cast.add(keep.part()));
+        cast.addAll(groove.leaving());
+        groove.collar().ifPresent(cast::add);
+        return true;
     }
 
     @Override

@@ -187,7 +187,8 @@ public final class WithStock implements Design {
                 row.acrossMm(),
                 row.staggered(),
                 row.upright(),
-                row.girdleShare());
+                row.girdleShare(),
+                row.depthShare());
     }
 
     @Override

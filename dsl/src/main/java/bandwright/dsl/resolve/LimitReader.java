@@ -15,6 +15,9 @@ import bandwright.dsl.syntax.Printer;
 
 /** Reads a limit of the user's own. */
 final class LimitReader extends Reader {
+    /** A larger share is a per cent sign forgotten. */
+    private static final double MOST_SHARE = 2;
+
     private final KnownLimits known;
 
     LimitReader(Resolution design, Entry entry, KnownLimits known) {
@@ -37,6 +40,11 @@ final class LimitReader extends Reader {
             faults.add(Diagnostic.error("limit-without-reason", entry.place())
                     .with(key)
                     .suggestLine("limit " + key + " " + Printer.print(value) + " because \"our caster holds this\""));
+        }
+        if (unit.filter(Unit.PERCENT::equals).isPresent() && number > MOST_SHARE) {
+            faults.add(Diagnostic.error("limit-no-share", source.place(value.span()))
+                    .with(key, Printer.print(value))
+                    .suggest(source.place(value.span()), Printer.print(value) + " %"));
         }
         faults.raise();
         Unit shown = unit.orElseThrow();

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.StringJoiner;
 
 import bandwright.dsl.diagnostic.Diagnostic;
 import bandwright.dsl.diagnostic.NearNames;
 import bandwright.dsl.material.MeleeTable;
+import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.StoneSize;
@@ -36,6 +38,14 @@ final class StoneRowReader extends Reader {
     /** Thickness of a girdle where nothing is said, as a share of the stone's size. */
     private static final double GIRDLE = 0.03;
 
+    /** Stones are some 45 to 85 % as deep as they are wide (from memory); what lies far beyond is a slip. */
+    private static final double SHALLOWEST = 0.3;
+
+    private static final double DEEPEST = 1.3;
+
+    /** Of the width, below the girdle. */
+    private static final double LEAST_PAVILION = 0.1;
+
     /** The smallest stones cut are about 0.5 mm (common practice, no source); less than this is a slip. */
     private static final double SMALLEST_MM = 0.2;
 
@@ -60,6 +70,7 @@ final class StoneRowReader extends Reader {
         double sink = otherwise(block, Property.Word.SINK, Sign.ANY, 0);
         List<Double> across = across();
         double girdle = girdle();
+        OptionalDouble depth = stone.isPresent() ? depth(stone.get(), girdle) : OptionalDouble.empty();
         faults.raise();
         Stone known = stone.orElseThrow();
         return new StoneRow(
@@ -77,7 +88,8 @@ final class StoneRowReader extends Reader {
                 across,
                 block.find(StoneRowProperty.Staggered.class) != null,
                 block.find(StoneRowProperty.Upright.class) != null,
-                girdle);
+                girdle,
+                depth);
     }
 
     private record Stone(StoneCut cut, StoneMaterial material, StoneSize size, boolean longAcross, double tolerance) {}
@@ -210,6 +222,36 @@ final class StoneRowReader extends Reader {
         }
         across.offsets().forEach(offset -> offsets.add(length("across", offset, Sign.ANY)));
         return offsets;
+    }
+
+    /** How deep stones are from table to culet: a length, or a share of their width. */
+    private OptionalDouble depth(Stone stone, double girdle) {
+        Property.Amount depth = block.amount(Property.Word.DEPTH);
+        if (depth == null) {
+            return OptionalDouble.empty();
+        }
+        Value value =
+                faults.attempt(() -> design.evaluate(depth.value(), source)).orElse(null);
+        boolean length = value instanceof Value.Amount amount
+                && amount.quantity().dimension().equals(Dimension.LENGTH);
+        double share = length
+                ? length("depth", depth.value(), Sign.POSITIVE) / stone.size().widthMm()
+                : amount("depth", depth.value(), Dimension.NUMBER, Sign.NOT_NEGATIVE);
+        StoneAngles usual = StoneAngles.of(stone.cut());
+        // Crown and girdle stay, and below them something must be left.
+        double least = Math.max(
+                SHALLOWEST, stone.cut().depthShare() - usual.pavilionShare() + girdle - GIRDLE + LEAST_PAVILION);
+        if (Double.isFinite(share) && (share < least || share > DEEPEST)) {
+            faults.add(Diagnostic.error("stone-depth", place(depth.value()))
+                    .with(percent(share), percent(least), percent(DEEPEST)));
+        }
+        return OptionalDouble.of(share);
+    }
+
+    private static String percent(double share) {
+        return Quantity.of(Math.rint(share * 1000) / 10, Unit.PERCENT)
+                .in(Unit.PERCENT)
+                .toString();
     }
 
     private double girdle() {

@@ -62,6 +62,15 @@ class JointChecksTest {
         assertThat(verdict("bench-wall", text)).isEqualTo(Verdict.PASSED);
     }
 
+    /** A press wants no air, and holds no collar. */
+    @Test
+    void what_is_pressed_in_wants_no_room_and_its_collar_a_joint() {
+        assertThat(verdict("press-fit", joined("joined by press"))).isEqualTo(Verdict.PASSED);
+        assertThat(verdict("press-fit", joined("joined by press  fit 0.01 mm"))).isEqualTo(Verdict.FAILED);
+        assertThat(verdict("joint-collar", joined("joined by press"))).isEqualTo(Verdict.CAUTION);
+        assertThat(Bench.of("joint-collar", joined("joined by solder"))).isEmpty();
+    }
+
     /** A press fit is meant to be tight; halves are laid in. */
     @ParameterizedTest
     @CsvSource({"joined by press, let-in from fingertip leaving collar", "joined by weld, let-in in halves at 90 deg"})

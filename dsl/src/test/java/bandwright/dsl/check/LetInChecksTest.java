@@ -55,6 +55,27 @@ class LetInChecksTest {
         assertThat(found.sentence()).contains("outer diameter of 20.144 mm", "inner diameter of 18.144 mm");
     }
 
+    /** A half is 20.144 mm long and the bore 18.144 mm wide; a collar leaves the way free. */
+    @Test
+    void halves_do_not_come_through_the_bore() {
+        Finding found = one("let-in", groove("width 2 mm  inside  let-in in halves at 9 deg"));
+
+        assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
+        assertThat(found.sentence()).contains("outer diameter of 20.144 mm", "inner diameter of 18.144 mm");
+        assertThat(verdict("let-in", groove("width 2 mm  inside  let-in from hand leaving collar")))
+                .isEqualTo(Verdict.PASSED);
+    }
+
+    /** 2 x 10.072 mm x sin 45 deg against 2 x 9.072 mm x sin 45 deg. */
+    @Test
+    void an_arc_on_the_inner_wall_is_longer_than_its_opening() {
+        Finding found = one("let-in", groove("width 2 mm  inside  around 90 deg"));
+
+        assertThat(found.verdict()).isEqualTo(Verdict.FAILED);
+        assertThat(measured(found)).isCloseTo(14.244, within(0.001));
+        assertThat(found.limit()).isEqualTo("at most 12.829 mm");
+    }
+
     @ParameterizedTest
     @CsvSource({"181, FAILED", "180, PASSED"})
     void an_arc_goes_in_up_to_half_the_round(int degrees, Verdict verdict) {
@@ -78,12 +99,15 @@ class LetInChecksTest {
         assertThat(measured(one("let-in", groove("width 2 mm")))).isCloseTo(20.144, within(1e-3));
     }
 
-    /** Silver begins to melt before red gold or platinum flows; rose gold flows before red gold melts. */
+    /**
+     * Silver begins to melt before red gold or platinum flows; red gold flows far below where platinum melts, rose gold close below where red gold does.
+     */
     @ParameterizedTest
     @CsvSource({
         "silver-925, red-gold-585, FAILED",
         "silver-925, platinum-950-ru, FAILED",
-        "red-gold-585, rose-gold-585, PASSED",
+        "platinum-950-ru, red-gold-585, PASSED",
+        "red-gold-585, rose-gold-585, CAUTION",
         "silver-925, titanium-grade-2, NOT_LOOKED_AT"
     })
     void what_is_poured_in_flows_before_the_other_melts(String into, String poured, Verdict verdict) {

@@ -218,7 +218,8 @@ record AnyRing(
                 across,
                 staggered,
                 false,
-                row.girdleShare()));
+                row.girdleShare(),
+                row.depthShare()));
     }
 
     @Override

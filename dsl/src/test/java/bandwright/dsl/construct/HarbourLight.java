@@ -92,7 +92,8 @@ record HarbourLight(double iso, double width, double side, double height, double
                 List.of(0.0),
                 false,
                 false,
-                0.03));
+                0.03,
+                OptionalDouble.empty()));
     }
 
     @Override

@@ -131,7 +131,7 @@ made
 rowProperty
     : STONE cut=name material=name size=amount (BY by=amount)? (WITHIN within=amount)? # stone
     | around                                                                          # rowAround
-    | word=(COUNT | SINK | GIRDLE) amount                                             # rowAmount
+    | word=(COUNT | SINK | GIRDLE | DEPTH) amount                                     # rowAmount
     | SPACING (AT LEAST)? amount                                                      # spacing
     | ACROSS amount (COMMA amount)*                                                   # rowAcross
     | STAGGERED                                                                       # staggered

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import bandwright.dsl.bench.Cautions;
 import bandwright.dsl.bench.Engraving;
 import bandwright.dsl.bench.Sentences;
-import bandwright.dsl.bench.SizeTable;
 import bandwright.dsl.bench.Steps;
 import bandwright.dsl.check.Findings;
 import bandwright.dsl.construct.Body;
@@ -115,7 +114,7 @@ public final class BenchSheet {
         heading("engraving");
         grid(Engraving.of(ring));
         heading("size");
-        grid(SizeTable.of(ring));
+        grid(story.sizes());
         heading("care");
         care();
         heading("checks");

@@ -11,9 +11,10 @@ import bandwright.dsl.view.Table;
  * @param fingerprint of the design: sixteen hexadecimal digits
  * @param requirements each a sentence that says how it came out
  * @param casting the table of {@code show casting}
+ * @param sizes the table of {@code show size}
  * @param decisions the table of {@code show decisions}
  */
-public record SheetStory(String fingerprint, List<String> requirements, Table casting, Table decisions) {
+public record SheetStory(String fingerprint, List<String> requirements, Table casting, Table sizes, Table decisions) {
     public SheetStory {
         requirements = List.copyOf(requirements);
     }

@@ -173,10 +173,12 @@ public final class RingTables {
         Set<String> notes = new LinkedHashSet<>();
         notes.add("Carats by the formula of the shape, for stones of usual depth: weigh the parcel.");
         for (StoneRow row : ring.design().stoneRows()) {
-            if (!row.material().name().equals("diamond")) {
+            if (row.depthIsGuessed()) {
                 notes.add(
                         "Coloured stones are cut deeper than diamonds: charts of calibrated emeralds, rubies and sapphires"
-                                + " say 12 to 45 % more than the formula (Size and weight chart for faceted gemstones; Eastern International; n.d.)");
+                                + " say 12 to 45 % more than the formula (Size and weight chart for faceted gemstones; Eastern International; n.d.): measure them and say it, such as depth 70 %");
+            }
+            if (!row.material().name().equals("diamond")) {
                 notes.add(
                         row.material().name() + ": "
                                 + StoneCare.of(row.material())
