@@ -5,12 +5,11 @@ import java.util.List;
 
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.material.BrilliantProportions;
-import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.StoneRow;
 
 /**
- * A stone as a convex body: its girdle's outline, drawn together towards table and culet. Heights by {@link StoneAngles} and {@link
+ * A stone as a convex body: its girdle's outline, drawn together towards table and culet. Heights by {@link StoneRow#angles()} and {@link
  * BrilliantProportions}; crowns of rectangular cuts are taken as high as a brilliant's.
  *
  * @param levels whose convex hull it is
@@ -62,7 +61,7 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
     }
 
     private static double pavilion(StoneRow row) {
-        return row.size().widthMm() * StoneAngles.of(row.cut()).pavilionShare();
+        return row.size().widthMm() * row.angles().pavilionShare();
     }
 
     /** No point of it is further from the girdle's centre, mm. */
