@@ -5,19 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import bandwright.dsl.construct.PartSection;
+import bandwright.dsl.geometry.plane.Arc;
 import bandwright.dsl.geometry.plane.Curve;
 import bandwright.dsl.geometry.plane.Line;
 import bandwright.dsl.geometry.plane.Outline;
 import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.model.Band;
-import bandwright.dsl.model.Groove;
 import bandwright.dsl.quantity.Quantity;
 import bandwright.dsl.quantity.SizeSystem;
 
 /**
- * The band as it is worn: thickness, outer edges, finger and size. Thickness is the least over the middle half of the finished section and its open grooves ({@link ThinPlace}); of a band that
- * changes or has arcs cut into it, where it is lowest of its stations, less its grooves; seats are left to the checks of rows. Edges are those of
+ * The band as it is worn: thickness ({@link WearThickness}), outer edges, finger and size. Edges are those of
  * the band's profiles; what grooves make is left out.
  */
 final class BandChecks implements Check {
@@ -33,6 +31,9 @@ final class BandChecks implements Check {
     /** From here on a corner is hollow, not sharp. */
     private static final double HOLLOW_DEGREES = 180 + SMOOTH_DEGREES;
 
+    /** A smaller rounding is felt as the corner that it rounds: common practice, no source. */
+    private static final double LEAST_ROUNDING_MM = 0.05;
+
     @Override
     public String key() {
         return "wear-thickness";
@@ -42,7 +43,7 @@ final class BandChecks implements Check {
     public List<Finding> look(Look look) {
         List<Finding> findings = new ArrayList<>();
         for (Band band : look.ring().design().bands()) {
-            findings.add(thickness(look, band));
+            findings.add(WearThickness.of(look, band));
         }
         for (Band band : look.ring().design().bands()) {
             edges(look, band).ifPresent(findings::add);
@@ -54,74 +55,14 @@ final class BandChecks implements Check {
         return findings;
     }
 
-    private static Finding thickness(Look look, Band band) {
-        double least = Double.POSITIVE_INFINITY;
-        double around = 0;
-        double across = 0;
-        double out = Double.NaN;
-        boolean thin = false;
-        for (Band.Station station : band.stations()) {
-            if (station.section().heightMm() < least) {
-                least = station.section().heightMm();
-                around = station.degrees();
-            }
-        }
-        List<PartSection> parts = look.ring().sections().stream()
-                .filter(part -> part.band().equals(band))
-                .toList();
-        List<Groove> grooves = look.ring().design().grooves().stream()
-                .filter(groove -> groove.keep().isEmpty() && groove.depthMm().isPresent())
-                .filter(groove -> parts.stream().anyMatch(part -> groove.from().contains(part.name())))
-                .toList();
-        if (parts.stream().allMatch(PartSection::isTurned)) {
-            Optional<ThinPlace> place = ThinPlace.of(parts, look.ring().design().grooves());
-            if (place.isPresent()) {
-                thin = true;
-                least = place.get().thickness();
-                across = place.get().across();
-                out = place.get().height() - band.finger().innerRadiusMm();
-            }
-        } else if (!grooves.isEmpty()) {
-            // On arcs and changing bands all depths are taken off the lowest place: the thickness is no less than that.
-            double outside = deepest(grooves, false);
-            double inside = deepest(grooves, true);
-            least -= outside + inside;
-        }
-        List<String> through = new ArrayList<>(List.of(band.name()));
-        if (thin) {
-            through.addAll(keptAt(look, parts, across));
-        }
-        return look.on("wear-thickness", through.toArray(String[]::new))
-                .saying(through.size() > 1 ? "wear-thickness.together" : "wear-thickness")
-                .advising(grooves.isEmpty() ? "wear-thickness.plain" : "wear-thickness")
-                .at(new RingPlace(around, across, Double.isNaN(out) ? least : out))
-                .measured(least);
-    }
-
-    /** Kept parts that lie at a place across: what is worn there is they and what they lie in. */
-    private static List<String> keptAt(Look look, List<PartSection> parts, double across) {
-        return look.ring().design().grooves().stream()
-                .filter(groove -> Math.abs(across - groove.acrossMm()) < groove.widthMm() / 2)
-                .filter(groove -> parts.stream().anyMatch(part -> groove.from().contains(part.name())))
-                .flatMap(groove -> groove.keep().stream())
-                .map(Groove.Keep::part)
-                .toList();
-    }
-
-    private static double deepest(List<Groove> grooves, boolean inside) {
-        return grooves.stream()
-                .filter(groove -> groove.inside() == inside)
-                .mapToDouble(groove -> groove.depthMm().orElse(0))
-                .max()
-                .orElse(0);
-    }
-
     private static Optional<Finding> edges(Look look, Band band) {
         double sharpest = HOLLOW_DEGREES;
         RingPlace place = null;
         for (Band.Station station : band.stations()) {
             Outline outline = station.section().outline().counterClockwise();
-            List<Curve> curves = outline.curves();
+            List<Curve> curves = outline.curves().stream()
+                    .filter(curve -> !(curve instanceof Arc arc && arc.radius() < LEAST_ROUNDING_MM - 1e-9))
+                    .toList();
             for (int i = 0; i < curves.size(); i++) {
                 Curve before = curves.get(i);
                 Curve after = curves.get((i + 1) % curves.size());

@@ -137,29 +137,28 @@ final class BoreWebs {
         StoneLayout layout = ring.layout(seats.row());
         StoneRow row = layout.row();
         double inner = StoneChecks.inner(ring, row);
-        double narrow = Math.min(row.widthMm(), row.aroundMm());
-        double bore = 1 + 2 * seats.clearanceMm() / narrow;
-        double hole = seats.holeMm() / narrow;
+        double clearance = seats.clearanceMm();
+        double hole = seats.holeMm() / 2;
         double cone = ring.coneMm(seats);
-        double radius = Math.max(row.widthMm(), row.aroundMm()) / 2 * bore;
+        double radius = Math.max(row.widthMm(), row.aroundMm()) / 2 + clearance;
         List<Bore> bores = new ArrayList<>();
         for (StoneLayout.Place place : layout.places()) {
             StoneLayout.Line line = place.line();
             double out = Math.max(line.axisOut(), 0.1);
             double lean = Math.abs(line.axisAcross()) / out;
-            double finger = (line.girdleRadius() - inner) / out + seats.holeMm() / 2 * lean;
+            double finger = (line.girdleRadius() - inner) / out + hole * lean;
             double end = Math.max(cone, finger);
             StoneBody seat = new StoneBody(
                     place,
                     row,
                     List.of(
-                            new StoneBody.Level(row.sinkMm(), bore),
-                            new StoneBody.Level(0, bore),
-                            new StoneBody.Level(-cone, Math.min(bore, hole))));
+                            new StoneBody.Level(row.sinkMm(), 1, clearance),
+                            new StoneBody.Level(0, 1, clearance),
+                            new StoneBody.Level(-cone, 0, hole)));
             StoneBody through = new StoneBody(
                     place,
                     row,
-                    List.of(new StoneBody.Level(-Math.min(cone, end), hole), new StoneBody.Level(-end, hole)));
+                    List.of(new StoneBody.Level(-Math.min(cone, end), 0, hole), new StoneBody.Level(-end, 0, hole)));
             bores.add(new Bore(seat, through, radius, end));
         }
         return bores;

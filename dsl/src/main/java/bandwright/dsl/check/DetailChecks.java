@@ -10,8 +10,7 @@ import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.Seats;
 
-/** The smallest size that the pattern is printed with: grooves, holes, channels, pins. Walls have checks of their own; the notches of
- * a channel are the bur's. */
+/** The smallest size that the pattern is printed with: grooves, holes, channels, pins. Walls have checks of their own. */
 final class DetailChecks implements Check {
     private @Nullable Detail least;
 
@@ -42,6 +41,7 @@ final class DetailChecks implements Check {
             add(seats.name(), "hole", seats.holeMm());
             seats.channel().ifPresent(channel -> {
                 add(seats.name(), "channel", channel.widthMm());
+                add(seats.name(), "notch", channel.notchMm());
                 add(seats.name(), "lip", channel.lipMm());
             });
         }

@@ -70,14 +70,19 @@ final class EdgeChecks implements Check {
         if (row.cut() != StoneCut.ROUND && row.cut() != StoneCut.OVAL) {
             return Look.open("table-surface", CheckTexts.text("crown.unknown"), row.name());
         }
-        double above = (row.girdleShare() + BrilliantProportions.REFERENCE.crownHeightPercent() / 100)
-                * row.size().widthMm();
+        double above = aboveGirdleLine(row);
         return look.on("table-surface", row.name())
                 .telling(Quantity.millimetres(Math.max(0, row.sinkMm() - above)).toString())
                 .telling(Quantity.millimetres(above).toString())
                 .telling(Quantity.millimetres(row.sinkMm()).toString())
                 .at(at)
                 .measured(above - row.sinkMm());
+    }
+
+    /** How high a stone stands above its girdle line: girdle and crown of the reference stone, mm. */
+    static double aboveGirdleLine(StoneRow row) {
+        return (row.girdleShare() + BrilliantProportions.REFERENCE.crownHeightPercent() / 100)
+                * row.size().widthMm();
     }
 
     private Finding edge(Look look, StoneLayout layout, double inner) {
@@ -109,11 +114,11 @@ final class EdgeChecks implements Check {
         if (!part.isTurned()) {
             return Math.min(fingertip, hand);
         }
-        Heights own = Heights.ofSeat(List.of(part), line);
+        Heights own = Heights.ofSeat(Sections.turned(List.of(part)), line);
         Heights whole = Heights.ofSeat(
-                look.ring().sections().stream()
+                Sections.turned(look.ring().sections().stream()
                         .filter(each -> each.band().equals(part.band()) && each.isTurned())
-                        .toList(),
+                        .toList()),
                 line);
         double joint = joint(look) + 2 * STEP_MM;
         double toFingertip = edge(whole, 1, Math.min(fingertip, own.end(1)), joint);
@@ -162,7 +167,7 @@ final class EdgeChecks implements Check {
         for (Seats seats : look.ring().design().seats()) {
             if (seats.row().equals(row.name())) {
                 Optional<Seats.Channel> channel = seats.channel();
-                if (channel.isEmpty() && seats.holeMm() > 0) {
+                if (channel.isEmpty() && seats.holeMm() > 0 && StonePlaces.reachesFinger(look, seats)) {
                     return Look.open(key, CheckTexts.text("behind-row.open", seats.name()), row.name());
                 } else if (channel.isPresent() && channel.get().barsEvery() > 0) {
                     return Look.open(key, CheckTexts.text("behind-row.slot", seats.name()), row.name());
@@ -180,7 +185,7 @@ final class EdgeChecks implements Check {
         return look.on(key, row.name()).at(at).measured(least);
     }
 
-    /** Metal from the girdle's centre to the first void under it, mm; to the finger where the part is not turned. */
+    /** Metal from the girdle's centre, or from the floor of its hole, to the first void under it, mm; to the finger where the part is not turned. */
     private static double under(Look look, StoneRow row, StoneLayout.Place place, double inner) {
         PartSection part = look.ring().section(row.part());
         List<PartSection> parts = look.ring().sections().stream()
@@ -190,11 +195,16 @@ final class EdgeChecks implements Check {
         if (!parts.stream().allMatch(PartSection::isTurned)) {
             return whole;
         }
-        double girdle = place.line().girdleRadius();
+        List<PartSection> undrilled = parts.stream()
+                .filter(each -> !StonePlaces.isDrilled(look, row, each.name()))
+                .toList();
         double joint = filled(look, part.name()) + 1e-3;
         double metal = 0;
-        double reached = girdle;
-        List<Heights.Span> spans = new Heights(parts).at(place.line().across() + 1e-6);
+        List<Heights.Span> spans = new Heights(undrilled).at(place.line().across() + 1e-6);
+        double top = spans.isEmpty() ? inner : spans.get(spans.size() - 1).to();
+        double reached = undrilled.size() == parts.size()
+                ? place.line().girdleRadius()
+                : Math.min(place.line().girdleRadius(), top);
         for (int i = spans.size() - 1; i >= 0; i--) {
             Heights.Span span = spans.get(i);
             if (span.from() < reached && span.to() >= reached - joint) {

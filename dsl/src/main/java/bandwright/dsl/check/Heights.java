@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Point;
+import bandwright.dsl.geometry.plane.Region;
 
 /** Where turned parts have metal at a place across, on outlines whose arcs are replaced by chords that leave them by less than 0.0001 mm. */
 final class Heights {
@@ -22,12 +23,12 @@ final class Heights {
     private final List<List<List<Point>>> parts = new ArrayList<>();
 
     Heights(List<PartSection> turned) {
-        this(turned, UnaryOperator.identity());
+        this(Sections.turned(turned), UnaryOperator.identity());
     }
 
-    private Heights(List<PartSection> turned, UnaryOperator<Point> seen) {
-        for (PartSection part : turned) {
-            parts.add(part.region().pieces().stream()
+    private Heights(List<Region> sections, UnaryOperator<Point> seen) {
+        for (Region section : sections) {
+            parts.add(section.pieces().stream()
                     .flatMap(piece -> piece.outlines().stream())
                     .map(outline ->
                             outline.flattened(CHORD_MM).stream().map(seen).toList())
@@ -35,12 +36,17 @@ final class Heights {
         }
     }
 
+    /** Of sections of parts at one place round the ring. */
+    static Heights of(List<Region> sections) {
+        return new Heights(sections, UnaryOperator.identity());
+    }
+
     /**
      * The same as a stone of a line sees it: across is along its girdle's plane from the girdle's middle, positive to the fingertip of an upright
      * stone, and heights are along its axis from that plane.
      */
-    static Heights ofSeat(List<PartSection> turned, StoneLayout.Line line) {
-        return new Heights(turned, point -> {
+    static Heights ofSeat(List<Region> sections, StoneLayout.Line line) {
+        return new Heights(sections, point -> {
             double x = point.x() - line.across();
             double y = point.y() - line.girdleRadius();
             return new Point(x * line.axisOut() - y * line.axisAcross(), x * line.axisAcross() + y * line.axisOut());

@@ -35,7 +35,7 @@ final class ParcelChecks implements Check {
             OptionalDouble gap = layout.gapMm();
             if (gap.isPresent()) {
                 findings.add(look.on("parcel-gap", look.limits().get("stone-gap"), row.name())
-                        .at(at)
+                        .at(StoneChecks.nearest(layout).place(StoneChecks.inner(look.ring(), row)))
                         .measured(gap.getAsDouble() - row.toleranceMm()));
             }
         }

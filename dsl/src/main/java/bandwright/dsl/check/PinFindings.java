@@ -14,7 +14,10 @@ import bandwright.dsl.model.Prongs;
 import bandwright.dsl.model.StoneRow;
 import bandwright.dsl.quantity.Quantity;
 
-/** What is found about the pins of one row, as cast: where they stand at the girdles; {@link TipFindings} tells how high. */
+/**
+ * What is found about the pins of one row, as cast: where they stand at the girdles; {@link TipFindings} tells how high. They are to reach the smallest stone of the parcel, and
+ * the largest cuts the deepest notch.
+ */
 final class PinFindings {
     /** The sizes of stone, mm, that the two limits of a pin's diameter are told for. */
     private static final double SMALL_MM = 1.3;
@@ -25,17 +28,25 @@ final class PinFindings {
     private final Prongs prongs;
     private final StoneLayout layout;
     private final StoneRow row;
-    private final Girdle girdle;
+    /** Of the smallest and of the largest stone of the parcel. */
+    private final Girdle smallest;
+
+    private final Girdle largest;
     private final double inner;
 
-    /** How far a pin covers a stone's girdle at the least and at the most, and another stone's, mm. */
+    /** How far a pin covers the smallest stone's girdle at the least and the largest at the most, and another row's, mm. */
     private double least = Double.POSITIVE_INFINITY;
 
     private double most = Double.NEGATIVE_INFINITY;
+
+    /** The share of a pin that the girdles of two largest stones take, at the most. */
+    private double notch;
+
     private double foreign = Double.NEGATIVE_INFINITY;
     private int leastGap;
     private @Nullable RingPlace leastAt;
     private @Nullable RingPlace mostAt;
+    private @Nullable RingPlace notchAt;
     private @Nullable RingPlace foreignAt;
 
     PinFindings(Look look, Prongs prongs) {
@@ -43,9 +54,16 @@ final class PinFindings {
         this.prongs = prongs;
         this.layout = look.ring().layout(prongs.row());
         this.row = layout.row();
-        this.girdle = Girdle.of(row);
+        this.smallest = girdle(row, -1);
+        this.largest = girdle(row, 1);
         this.inner = StoneChecks.inner(look.ring(), row);
         measure();
+    }
+
+    /** @param side -1 for the smallest stone of the parcel, 1 for the largest */
+    private static Girdle girdle(StoneRow row, int side) {
+        double more = side * row.toleranceMm() / 2;
+        return new Girdle(row.cut(), row.widthMm() / 2 + more, row.aroundMm() / 2 + more);
     }
 
     private void measure() {
@@ -76,19 +94,29 @@ final class PinFindings {
     private void pin(int gap, double[] point, StoneLayout.Place[] own) {
         RingPlace at = RingPlace.of(point[0], point[1], point[2], inner);
         for (StoneLayout.Place stone : own) {
-            double reach = cover(point, stone, girdle);
+            double reach = cover(point, stone, smallest);
             if (reach < least) {
                 least = reach;
                 leastAt = at;
                 leastGap = gap;
             }
-            if (reach > most) {
-                most = reach;
+            double cover = cover(point, stone, largest);
+            if (cover > most) {
+                most = cover;
                 mostAt = at;
             }
         }
+        PinNotch cut = new PinNotch(
+                prongs.diameterMm() / 2,
+                cover(point, own[0], largest),
+                cover(point, own[1], largest),
+                between(layout.gaps().get(gap), point, own));
+        if (notchAt == null || cut.share() > notch) {
+            notch = cut.share();
+            notchAt = at;
+        }
         for (StoneRow other : look.ring().design().stoneRows()) {
-            Girdle outline = Girdle.of(other);
+            Girdle outline = girdle(other, 1);
             double near = Math.max(other.widthMm(), other.aroundMm()) + prongs.diameterMm();
             for (StoneLayout.Place stone : look.ring().layout(other.name()).places()) {
                 if (!stone.equals(own[0]) && !stone.equals(own[1]) && distance(point, stone) < near) {
@@ -100,6 +128,25 @@ final class PinFindings {
                 }
             }
         }
+    }
+
+    /** The angle between the ways from a pin to its two stones, seen along the pin, radians. */
+    private static double between(StoneLayout.Place gap, double[] pin, StoneLayout.Place[] own) {
+        double turn = Math.abs(way(gap, pin, own[0]) - way(gap, pin, own[1]));
+        return Math.min(turn, 2 * StrictMath.PI - turn);
+    }
+
+    private static double way(StoneLayout.Place gap, double[] pin, StoneLayout.Place stone) {
+        double[] centre = stone.centre();
+        double[] side = gap.sideways();
+        double[] along = gap.along();
+        double x = 0;
+        double y = 0;
+        for (int k = 0; k < 3; k++) {
+            x += (centre[k] - pin[k]) * side[k];
+            y += (centre[k] - pin[k]) * along[k];
+        }
+        return StrictMath.atan2(y, x);
     }
 
     private static double distance(double[] point, StoneLayout.Place stone) {
@@ -131,7 +178,10 @@ final class PinFindings {
         boolean touching = most > 0;
         findings.add(
                 touching
-                        ? look.on("pin-notch", prongs.name()).at(mostAt).measured(most / prongs.diameterMm())
+                        ? look.on("pin-notch", prongs.name())
+                                .advising(isShared() ? "pin-notch.shared" : "pin-notch")
+                                .at(notchAt)
+                                .measured(notch)
                         : Look.open("pin-notch", CheckTexts.text("pin.misses"), prongs.name()));
         if (foreign > Double.NEGATIVE_INFINITY) {
             findings.add(look.on("pin-clearance", prongs.name())
@@ -147,11 +197,19 @@ final class PinFindings {
                     touching
                             ? look.on("pin-reach", prongs.name()).at(leastAt).measured(Math.max(0, least) / crownWidth)
                             : Look.open("pin-reach", CheckTexts.text("pin.misses"), prongs.name()));
+            if (touching) {
+                findings.add(look.on("pin-reach-most", prongs.name()).at(mostAt).measured(most / crownWidth));
+            }
         } else {
             findings.add(Look.open("pin-reach", CheckTexts.text("crown.unknown"), prongs.name()));
         }
         findings.addAll(new TipFindings(look, prongs, least, leastAt).all());
         return findings;
+    }
+
+    /** Whether two stones take from one width of a pin: a thicker one would only be notched more. */
+    private boolean isShared() {
+        return notch > most / prongs.diameterMm() + 1e-6;
     }
 
     /**
@@ -179,7 +237,7 @@ final class PinFindings {
     private double cover(int gap, double off) {
         double[] point = pin(layout.gaps().get(gap), off);
         StoneLayout.Place[] own = layout.neighbours().get(gap);
-        return Math.min(cover(point, own[0], girdle), cover(point, own[1], girdle));
+        return Math.min(cover(point, own[0], smallest), cover(point, own[1], smallest));
     }
 
     /** How far from the row's line pins may stand and still touch, mm, rounded down to 0.01 mm. */

@@ -9,7 +9,6 @@ import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.Ring;
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.plane.Point;
-import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
@@ -48,20 +47,23 @@ final class SeatChecks implements Check {
                 double smallest = Math.min(stones.widthMm(), stones.aroundMm()) - stones.toleranceMm();
                 findings.add(look.on("seat-ledge", seats.row()).measured((smallest - seats.holeMm()) / 2));
             }
-            if (seats.holeMm() > 0) {
+            if (seats.holeMm() > 0 && StonePlaces.reachesFinger(look, seats)) {
                 findings.add(look.on("hole-deburr", seats.name())
                         .saying(seats.deburrMm() == 0 ? "hole-deburr.none" : "hole-deburr")
                         .measured(seats.deburrMm()));
             }
         }
-        for (Seats seats : look.pattern().design().seats()) {
+        List<Seats> cast = look.pattern().design().seats();
+        for (Seats seats : cast) {
             if (seats.channel().isEmpty() && seats.holeMm() > 0) {
-                skins(look, seats, findings);
+                skins(look, seats, false, findings);
             }
         }
+        // Seats in metal that only the bench makes are not cast, whatever is said of them.
+        List<String> names = cast.stream().map(Seats::name).toList();
         for (Seats seats : look.ring().design().seats()) {
-            if (seats.atBench() && seats.channel().isEmpty() && seats.holeMm() > 0) {
-                skins(look, seats, findings);
+            if (!names.contains(seats.name()) && seats.channel().isEmpty() && seats.holeMm() > 0) {
+                skins(look, seats, true, findings);
             }
         }
         findings.addAll(BoreWebs.betweenRows(look));
@@ -73,7 +75,7 @@ final class SeatChecks implements Check {
             return Look.open(
                     key(), "whether a straight cone fits the steps of this cut is for the setter to see", seats.row());
         }
-        double needed = StoneAngles.of(row.cut()).pavilionSlope() * (row.size().widthMm() / 2 - seats.holeMm() / 2);
+        double needed = look.ring().depthForStoneMm(seats);
         double bearing = seats.bearingMm().orElse(needed);
         Limit rule = look.limits().get(key());
         double share = needed > 0 ? bearing / needed : 1;
@@ -90,8 +92,7 @@ final class SeatChecks implements Check {
      * Metal between and beside the bores. As cast both are skins, and beside ends the part that is cast. What
      * the bench cuts is cut when all parts are joined: between the bores stands a web, beside them the wall to the side of the band.
      */
-    private static void skins(Look look, Seats seats, List<Finding> findings) {
-        boolean bench = seats.atBench();
+    private static void skins(Look look, Seats seats, boolean bench, List<Finding> findings) {
         Ring ring = bench ? look.ring() : look.pattern();
         StoneLayout layout = ring.layout(seats.row());
         StoneRow row = layout.row();

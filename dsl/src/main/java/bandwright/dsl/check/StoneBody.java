@@ -5,12 +5,11 @@ import java.util.List;
 
 import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.material.BrilliantProportions;
-import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.StoneRow;
 
 /**
- * A stone as a convex body: its girdle's outline, drawn together towards table and culet. Heights by {@link StoneAngles} and {@link
+ * A stone as a convex body: its girdle's outline, drawn together towards table and culet. Heights by {@link StoneRow#angles()} and {@link
  * BrilliantProportions}; crowns of rectangular cuts are taken as high as a brilliant's.
  *
  * @param levels whose convex hull it is
@@ -23,8 +22,13 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
     /**
      * @param height over the girdle line, mm
      * @param scale its size as a share of the girdle's
+     * @param wider how much farther it reaches on every side, mm, with round corners: of scale 0 it is a circle of that radius
      */
-    record Level(double height, double scale) {}
+    record Level(double height, double scale, double wider) {
+        Level(double height, double scale) {
+            this(height, scale, 0);
+        }
+    }
 
     /** Below this share of the pavilion two stones are no longer told apart by their girdles. */
     private static final double BELOW_GIRDLE = 0.2;
@@ -57,7 +61,7 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
     }
 
     private static double pavilion(StoneRow row) {
-        return row.size().widthMm() * StoneAngles.of(row.cut()).pavilionShare();
+        return row.size().widthMm() * row.angles().pavilionShare();
     }
 
     /** No point of it is further from the girdle's centre, mm. */
@@ -65,10 +69,12 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
         double across = row.widthMm() / 2;
         double around = row.aroundMm() / 2;
         double deepest = 0;
+        double wider = 0;
         for (Level level : levels) {
             deepest = Math.max(deepest, Math.abs(level.height));
+            wider = Math.max(wider, level.wider);
         }
-        return Math.sqrt(across * across + around * around + deepest * deepest);
+        return Math.sqrt(across * across + around * around + deepest * deepest) + wider;
     }
 
     /** Its point that lies furthest in a direction. */
@@ -91,18 +97,22 @@ record StoneBody(StoneLayout.Place place, StoneRow row, List<Level> levels) {
             py = size == 0 ? 0 : b * b * y / size;
         }
         double up = dot(axis, way);
+        double beside = Math.sqrt(x * x + y * y);
         Level best = levels.get(0);
         double most = Double.NEGATIVE_INFINITY;
         for (Level level : levels) {
-            double value = level.height * up + level.scale * (px * x + py * y);
+            double value = level.height * up + level.scale * (px * x + py * y) + level.wider * beside;
             if (value > most) {
                 most = value;
                 best = level;
             }
         }
+        double more = beside == 0 ? 0 : best.wider / beside;
+        double bx = best.scale * px + more * x;
+        double by = best.scale * py + more * y;
         double[] point = place.centre();
         for (int k = 0; k < 3; k++) {
-            point[k] += best.height * axis[k] + best.scale * (px * side[k] + py * along[k]);
+            point[k] += best.height * axis[k] + bx * side[k] + by * along[k];
         }
         return point;
     }

@@ -23,8 +23,10 @@ final class StoneChecks implements Check {
             StoneLayout layout = look.ring().layout(row.name());
             double inner = inner(look.ring(), row);
             if (layout.gapMm().isPresent()) {
+                StonePairs nearest = nearest(layout);
                 findings.add(look.on(key(), row.name())
-                        .at(nearest(layout).place(inner))
+                        .saying(nearest.coincide() ? "stone-gap.same" : key())
+                        .at(nearest.place(inner))
                         .measured(layout.gapMm().getAsDouble()));
                 findings.add(pavilions(look, layout, inner));
             }

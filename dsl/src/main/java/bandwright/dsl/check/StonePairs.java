@@ -1,6 +1,8 @@
 // Bandwright. SPDX-License-Identifier: Apache-2.0
 package bandwright.dsl.check;
 
+import java.util.Arrays;
+
 import org.jspecify.annotations.Nullable;
 
 /** The two stones of many pairs that are nearest each other. */
@@ -28,6 +30,13 @@ final class StonePairs {
     /** Their distance, mm; 0 if they meet. */
     double least() {
         return least;
+    }
+
+    /** Whether they stand in one and the same place. */
+    boolean coincide() {
+        return one != null
+                && other != null
+                && Arrays.equals(one.place().centre(), other.place().centre());
     }
 
     @Nullable

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
+import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.material.BrilliantProportions;
 import bandwright.dsl.material.StoneAngles;
 import bandwright.dsl.material.StoneCut;
@@ -165,9 +166,9 @@ final class TipFindings {
     /** A finished tip over the surface that is highest where the pins of a gap come through it, mm; of a part that is not turned, over that on the row's line. */
     private double overSurface(double finished) {
         PartSection part = look.ring().section(prongs.part());
-        List<PartSection> turned = look.ring().sections().stream()
+        List<Region> turned = Sections.turned(look.ring().sections().stream()
                 .filter(each -> each.band().equals(part.band()) && each.isTurned())
-                .toList();
+                .toList());
         double surface = part.isTurned() ? Double.NEGATIVE_INFINITY : row.sinkMm();
         for (int gap = 0; part.isTurned() && gap < layout.gaps().size(); gap++) {
             StoneLayout.Line line = layout.gaps().get(gap).line();

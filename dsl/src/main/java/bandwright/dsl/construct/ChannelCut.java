@@ -86,7 +86,8 @@ final class ChannelCut {
             if (RegionBoolean.intersection(rest.region(), tool).isEmpty()) {
                 continue;
             }
-            rest = rest.madeBy(seats.name(), tool).with(RegionBoolean.difference(rest.region(), tool));
+            rest = rest.madeBy(new PartSection.Maker(seats.name(), tool, ChannelProfile.FACES))
+                    .with(RegionBoolean.difference(rest.region(), tool));
         }
         refuseParting(
                 part, part.region().pieces().size(), rest.region().pieces().size());

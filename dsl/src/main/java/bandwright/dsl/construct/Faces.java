@@ -24,25 +24,31 @@ final class Faces {
             for (Outline outline : piece.outlines()) {
                 for (Curve curve : outline.curves()) {
                     String face = "face " + (numbers.size() + 1) + " of " + section.name();
-                    numbers.put(curve, surfaces.number(maker(section, curve), face));
+                    numbers.put(curve, number(section, curve, face, surfaces));
                 }
             }
         }
         return numbers;
     }
 
-    /** The last of those whose outline the curve lies on; all else is the band's. */
-    private static String maker(PartSection section, Curve curve) {
+    /** By the last of those whose outline the curve lies on, and its name for it; all else is the band's. */
+    private static int number(PartSection section, Curve curve, String unnamed, Surfaces surfaces) {
         List<PartSection.Maker> makers = section.makers();
         for (int i = makers.size() - 1; i >= 0; i--) {
-            if (makers.get(i).outline().pieces().stream()
+            PartSection.Maker maker = makers.get(i);
+            List<Curve> curves = maker.outline().pieces().stream()
                     .flatMap(piece -> piece.outlines().stream())
                     .flatMap(outline -> outline.curves().stream())
-                    .anyMatch(whole -> lies(curve, whole))) {
-                return makers.get(i).definition();
+                    .toList();
+            for (int k = 0; k < curves.size(); k++) {
+                if (lies(curve, curves.get(k))) {
+                    String face =
+                            maker.faces().isEmpty() ? unnamed : maker.faces().get(k);
+                    return surfaces.number(maker.definition(), face);
+                }
             }
         }
-        return section.band().name();
+        return surfaces.number(section.band().name(), unnamed);
     }
 
     private static boolean lies(Curve curve, Curve on) {

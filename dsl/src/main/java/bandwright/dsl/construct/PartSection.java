@@ -22,8 +22,20 @@ public record PartSection(
         makers = List.copyOf(makers);
     }
 
-    /** A definition and an outline that it gave. */
-    record Maker(String definition, Region outline) {}
+    /**
+     * A definition and an outline that it gave.
+     *
+     * @param faces what the outline's curves make, one for each; empty where they have no names
+     */
+    record Maker(String definition, Region outline, List<String> faces) {
+        Maker {
+            faces = List.copyOf(faces);
+        }
+
+        Maker(String definition, Region outline) {
+            this(definition, outline, List.of());
+        }
+    }
 
     static PartSection turned(String name, Band band, Metal metal, Region region, List<Maker> makers) {
         return new PartSection(name, band, metal, region, makers, Optional.empty());
@@ -43,8 +55,12 @@ public record PartSection(
     }
 
     PartSection madeBy(String definition, Region outline) {
+        return madeBy(new Maker(definition, outline));
+    }
+
+    PartSection madeBy(Maker maker) {
         List<Maker> more = new ArrayList<>(makers);
-        more.add(new Maker(definition, outline));
+        more.add(maker);
         return turned(name, band, metal, region, more);
     }
 }

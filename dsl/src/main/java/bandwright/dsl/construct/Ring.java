@@ -339,6 +339,11 @@ public final class Ring {
         return PinShape.across(prongs, layout(prongs.row()), gap);
     }
 
+    /** From the girdle of a row's stones to where all of their pavilion is as narrow as the hole, mm. */
+    public double depthForStoneMm(Seats seats) {
+        return SeatShape.stoneMm(seats, layout(seats.row()).row());
+    }
+
     /** Height of the cone, or the pocket, of a row's seats under the girdle, mm. */
     public double coneMm(Seats seats) {
         return SeatShape.coneMm(seats, layout(seats.row()).row());

@@ -196,15 +196,19 @@ final class SeatShape {
 
     /** Height of a seat's cone (or pocket) under the girdle, mm. */
     static double coneMm(Seats seats, StoneRow row) {
+        return seats.bearingMm().orElse(stoneMm(seats, row));
+    }
+
+    /** How high that is to be for the stone, mm: to where all of its pavilion is as narrow as the hole. */
+    static double stoneMm(Seats seats, StoneRow row) {
         double shorter = row.size().widthMm() / 2;
         double hole = seats.holeMm() / 2;
         double slope = row.angles().pavilionSlope();
-        double cone = switch (row.cut()) {
+        return switch (row.cut()) {
             case ROUND -> slope * (shorter - hole);
             case OVAL -> slope * shorter * (1 - hole / (row.size().lengthMm() / 2));
             case PRINCESS, BAGUETTE -> Math.max(slope * (shorter - hole), pavilionMm(row));
         };
-        return seats.bearingMm().orElse(cone);
     }
 
     /** From the girdle to the culet, mm. */

@@ -92,6 +92,53 @@ class BandChecksTest {
                 .isCloseTo(3.6, within(1e-6));
     }
 
+    /** A V of 1 mm that is 1.8 mm deep, cut to different depths: however steep its flanks, at its bottom there is what is left. */
+    @ParameterizedTest
+    @CsvSource({"1.85, 0.05", "0.69, 1.21"})
+    void a_steep_groove_is_measured_at_its_bottom(double depth, double left) {
+        assertThat(worn(
+                        "flat(width: 4 mm, height: 1.9 mm, edge: 0.2 mm)",
+                        "profile vee = outline { start (-0.5 mm, 1.8 mm)  line to (0 mm, 0 mm)  line to (0.5 mm, 1.8 mm) }\n"
+                                + "cut v from shank { profile vee  depth " + depth + " mm }"))
+                .isCloseTo(left, within(1e-4));
+    }
+
+    /** A groove over the rounded edge of a band: the edge itself is no thin place. */
+    @Test
+    void the_edge_of_the_band_is_none_of_its_groove() {
+        assertThat(worn(
+                        "half-round(width: 5 mm, height: 2 mm)",
+                        "cut line from shank { width 0.6 mm  depth 0.05 mm  across 2.3 mm }"))
+                .isGreaterThan(0.5);
+    }
+
+    /** On an arc a groove leaves what it leaves all round, and is told where it is. */
+    @Test
+    void a_groove_on_an_arc_is_as_deep_as_one_all_round() {
+        String form = "d-shape(width: 5 mm, height: 1.9 mm, side: 1 mm)";
+        String groove = "cut line from shank { width 1 mm  depth 0.6 mm  across 1.9 mm ";
+        Finding found = one(
+                "wear-thickness",
+                "profile form = " + form + "\nband shank { finger ISO 57  profile form  metal silver-925 }\n" + groove
+                        + "around 120 deg centred 180 deg }");
+
+        assertThat(measured(found)).isCloseTo(worn(form, groove + "}"), within(0.003));
+        assertThat(Objects.requireNonNull(found.place()).aroundDegrees()).isCloseTo(180, within(1e-6));
+    }
+
+    /** Outside and inside, 1 mm deep each in a band of 2.6 mm: they take from one place only where both are. */
+    @ParameterizedTest
+    @CsvSource({"270, 1.6", "120, 0.6"})
+    void grooves_on_arcs_add_up_where_they_lie_over_each_other(double centred, double left) {
+        assertThat(worn(
+                        "flat(width: 5 mm, height: 2.6 mm)",
+                        "cut out from shank { width 1 mm  depth 1 mm  around 40 deg centred 90 deg }\n"
+                                + "cut inn from shank { width 1 mm  depth 1 mm  inside  around 40 deg centred "
+                                + centred
+                                + " deg }"))
+                .isCloseTo(left, within(0.003));
+    }
+
     @Test
     void a_profile_without_outer_corners_has_no_edge() {
         assertThat(Bench.of(
@@ -179,5 +226,15 @@ class BandChecksTest {
         String text = Bench.band(4, 2).replace("ISO 57", size);
 
         assertThat(Bench.verdict("finger-size", text)).isEqualTo(verdict);
+    }
+
+    /** A rounding of a micrometre is a corner all the same. */
+    @ParameterizedTest
+    @CsvSource({"0.001, CAUTION", "0.049, CAUTION", "0.05, PASSED", "0.2, PASSED"})
+    void a_rounding_that_is_not_felt_is_none(double edge, Verdict verdict) {
+        String text = "profile form = flat(width: 4 mm, height: 1.9 mm, edge: " + edge + " mm)\n"
+                + "band shank { finger ISO 57  profile form  metal silver-925 }";
+
+        assertThat(verdict("edge-angle", text)).isEqualTo(verdict);
     }
 }

@@ -90,4 +90,14 @@ class BoreWebsTest {
         assertThat(found.verdict()).isEqualTo(Verdict.PASSED);
         assertThat(measured(found)).isCloseTo(Math.min(2.4 - 1.52, pitch), within(0.02));
     }
+
+    /** Of a long stone the bore is wider by the clearance on every side, and no more at its ends. */
+    @Test
+    void a_long_bore_is_wider_by_its_clearance() {
+        String text = Bench.band(4, 2.5)
+                + "stone-row lights on shank { stone baguette sapphire 4 mm by 1.5 mm  around 180 deg  spacing 0.337 mm  sink 0.25 mm }\n"
+                + "cut seats for lights from shank { hole 0.8 mm  clearance 0.05 mm  made at bench }";
+
+        assertThat(measured(Bench.one("bore-web", text))).isCloseTo(0.237, within(1e-3));
+    }
 }

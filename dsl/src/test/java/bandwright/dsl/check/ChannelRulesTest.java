@@ -56,4 +56,31 @@ class ChannelRulesTest {
         assertThat(found.verdict()).isEqualTo(verdict);
         assertThat(measured(found)).isCloseTo(width / 2 - 0.775, within(1e-3));
     }
+
+    private static String two(String lines) {
+        return band(9, 2.6)
+                + row("around full  count 36  sink 0.5 mm  across " + lines)
+                + "cut slot for lights from shank { clearance 0.01 mm  channel { width 90 %  notch 0.1 mm  lip 0.3 mm"
+                + "  floor 1 mm } }\n";
+    }
+
+    /** Each line reaches 0.775 mm to its sides. */
+    @ParameterizedTest
+    @CsvSource({"1.07, FAILED", "1.08, CLOSE", "1.2, PASSED"})
+    void between_two_lines_a_wall_stands(double across, Verdict verdict) {
+        Finding found = one("channel-wall", two(-across + " mm, " + across + " mm"));
+
+        assertThat(found.verdict()).isEqualTo(verdict);
+        assertThat(measured(found)).isCloseTo(2 * across - 1.55, within(2e-3));
+    }
+
+    /** The bores of another row reach 0.76 mm to theirs. */
+    @Test
+    void the_bores_of_another_row_take_from_the_wall() {
+        String text = two("-1 mm")
+                + "stone-row more on shank { stone round diamond 1.5 mm  around full  count 36  sink 0.5 mm  across 1 mm }\n"
+                + "cut seats for more from shank { hole 0.8 mm  clearance 0.01 mm }";
+
+        assertThat(measured(one("channel-wall", text))).isCloseTo(2 - 0.775 - 0.76, within(2e-3));
+    }
 }

@@ -26,4 +26,13 @@ class DetailChecksTest {
                         band(4, 2) + "cut line from shank { width 0.1 mm  depth 0.5 mm  made at bench }"))
                 .isEmpty();
     }
+
+    @Test
+    void the_notch_of_a_channel_is_printed_as_its_lip_is() {
+        String text = band(5, 2.6) + Bench.row("around full  count 36  sink 0.5 mm")
+                + "cut slot for lights from shank { clearance 0.01 mm  channel { width 90 %  notch 0.2 mm  lip 0.3 mm"
+                + "  floor 1 mm } }";
+
+        assertThat(Bench.one("printable-detail", text).sentence()).startsWith("the notch of slot is 0.2 mm");
+    }
 }

@@ -39,4 +39,12 @@ class ParcelChecksTest {
     void a_parcel_nobody_tells_of_is_not_looked_at() {
         assertThat(verdict("parcel-bore", parcel("", 0.01))).isEqualTo(Verdict.NOT_LOOKED_AT);
     }
+
+    @Test
+    void the_largest_stones_are_nearest_where_stones_are() {
+        String text = parcel(" within 0.06 mm", 0.04);
+
+        assertThat(Bench.one("parcel-gap", text).place())
+                .isEqualTo(Bench.one("stone-gap", text).place());
+    }
 }

@@ -144,4 +144,30 @@ class SeatChecksTest {
 
         assertThat(verdict("seat-ledge", text)).isEqualTo(verdict);
     }
+
+    /** An oval of 3 by 6 mm is as narrow as a hole of 2.4 mm where its longer side is: 1.5 mm x tan 40.7 deg x (1 - 2.4 / 6) = 0.774 mm. */
+    @ParameterizedTest
+    @CsvSource({"0.3, FAILED", "0.77, FAILED", "0.78, CLOSE"})
+    void a_bearing_for_an_oval_is_as_deep_as_its_longer_side_wants(double bearing, Verdict verdict) {
+        String text = band(8, 3)
+                + "stone-row lights on shank { stone oval sapphire 3 mm by 6 mm  around 180 deg  spacing 0.3 mm  sink 0.1 mm }\n"
+                + "cut seats for lights from shank { hole 2.4 mm  bearing " + bearing + " mm  clearance 0.01 mm }";
+
+        assertThat(verdict("seat-depth", text)).isEqualTo(verdict);
+    }
+
+    /** What is kept by a cut at the bench is no casting: its seats are cut there too, whatever is said of them. */
+    @ParameterizedTest
+    @CsvSource({"''", "made at bench"})
+    void seats_in_a_part_that_the_bench_makes_are_looked_at(String made) {
+        String text = band(5, 2.5)
+                + "cut trough from shank { width 2.5 mm  depth 1.2 mm  keep stripe in red-gold-585  let-in in halves at 0 deg"
+                + "  joined by solder  made at bench }\n"
+                + "stone-row lights on stripe { stone round diamond 1.5 mm  around full  spacing 0.16 mm  sink 0.2 mm }\n"
+                + "cut seats for lights from stripe, shank { hole 0.6 mm  clearance 0.05 mm  " + made + " }";
+
+        assertThat(measured(Bench.one("bore-web", text))).isCloseTo(0.06, within(0.01));
+        assertThat(Bench.of("bore-side", text)).hasSize(1);
+        assertThat(Bench.of("bore-skin", text)).isEmpty();
+    }
 }

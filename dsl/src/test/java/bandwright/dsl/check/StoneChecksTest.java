@@ -56,4 +56,12 @@ class StoneChecksTest {
                     .isGreaterThan(1.9);
         }
     }
+
+    @Test
+    void two_lines_in_one_place_are_told_as_such() {
+        String text = Bench.band(5, 2.2) + Bench.row("around full  count 30  sink 0.2 mm  across 0 mm, 0 mm");
+
+        assertThat(Bench.one("stone-gap", text).sentence())
+                .isEqualTo("two lines of lights are one: their stones stand in the same places");
+    }
 }

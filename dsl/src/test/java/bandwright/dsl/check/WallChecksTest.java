@@ -90,4 +90,18 @@ class WallChecksTest {
         assertThat(found.verdict()).isEqualTo(Verdict.NOT_LOOKED_AT);
         assertThat(found.sentence()).contains("meet in sharp edges");
     }
+
+    /** Lips are meant to be thin. A channel all round is cut from the section, one on an arc from the body: both leave its floor. */
+    @ParameterizedTest
+    @CsvSource({"full", "120 deg"})
+    void lips_are_no_walls(String around) {
+        String text = "profile slim = flat(width: 4.6 mm, height: 2.8 mm, edge: 0.2 mm)\n"
+                + "band shank { finger ISO 56  profile slim  metal white-gold-585-pd }\n"
+                + "stone-row one on shank { stone round diamond 2 mm  around " + around
+                + "  spacing 0.15 mm  sink 0.6 mm }\n"
+                + "cut slot for one from shank { channel { width 90 %  notch 0.2 mm  lip 0.3 mm  floor 1 mm }"
+                + "  clearance 0.02 mm }";
+
+        assertThat(measured(one("casting-wall", text))).isCloseTo(1, within(0.003));
+    }
 }
