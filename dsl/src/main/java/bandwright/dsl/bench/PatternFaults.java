@@ -25,6 +25,8 @@ final class PatternFaults {
             "girdle-edge",
             "culet-to-finger",
             "behind-row",
+            "stone-place",
+            "pin-root",
             "row-held",
             "pin-diameter",
             "pin-contact",
@@ -45,6 +47,9 @@ final class PatternFaults {
             "channel-width",
             "channel-notch",
             "channel-wall",
+            "channel-table",
+            "channel-lip-height",
+            "channel-lip-thickness",
             "parcel-bore");
 
     /** Of kept parts, where their grooves are cast. */
