@@ -15,9 +15,9 @@ band shank {
 cut lining-groove from shank {
   inside
   width   2.5 mm
-  depth   0.7 mm
+  depth   0.9 mm
   keep    lining in red-gold-750
-  let-in  in halves at 90 deg
+  let-in  from fingertip leaving collar
   fit     0.04 mm
   joined by solder
 }
