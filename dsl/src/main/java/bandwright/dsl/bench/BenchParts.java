@@ -6,8 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import bandwright.dsl.construct.Ring;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
+import bandwright.dsl.model.Prongs;
 import bandwright.dsl.pattern.AsCast;
 
 /** Which parts come from the caster, and which the bench makes: parted off what was cast, or of metal of their own. */
@@ -28,7 +30,7 @@ final class BenchParts {
     Set<String> poured() {
         Set<String> poured = new LinkedHashSet<>();
         for (Groove groove : design.grooves()) {
-            if (groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+            if (groove.isPoured()) {
                 groove.keep().ifPresent(keep -> poured.add(keep.part()));
             }
         }
@@ -60,19 +62,24 @@ final class BenchParts {
     Set<String> ownMetal() {
         Set<String> own = new LinkedHashSet<>();
         for (Groove groove : design.grooves()) {
-            if (isCutAtBench(groove) && !(groove.letIn().orElse(null) instanceof Groove.LetInCast)) {
+            if (isCutAtBench(groove) && !groove.isPoured()) {
                 groove.keep().ifPresent(keep -> own.add(keep.part()));
             }
         }
         return own;
     }
 
+    /** Pins that stand: between the stones of a row of one there is no gap for any. */
+    static List<Prongs> pins(Ring ring) {
+        return ring.design().prongs().stream()
+                .filter(prongs -> !ring.layout(prongs.row()).gaps().isEmpty())
+                .toList();
+    }
+
     /** The collars and pieces that one groove parts off, whoever makes it. */
     static List<String> parted(Groove groove) {
         List<String> parted = new ArrayList<>(groove.leaving());
-        if (groove.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-            parted.add(from.collar());
-        }
+        groove.collar().ifPresent(parted::add);
         return parted;
     }
 

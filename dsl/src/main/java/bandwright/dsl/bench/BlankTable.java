@@ -44,10 +44,15 @@ public final class BlankTable {
         blank.bands();
         blank.kept();
         blank.pieces();
-        blank.pins();
-        blank.stones();
-        List<String> notes = new ArrayList<>(
-                List.of(Sentences.of("blank.length"), Sentences.of("blank.wide"), Sentences.of("blank.allowance")));
+        if (!blank.rows.isEmpty()) {
+            blank.pins();
+            blank.stones();
+        }
+        List<String> notes = new ArrayList<>();
+        if (!blank.rows.isEmpty()) {
+            notes.addAll(
+                    List.of(Sentences.of("blank.length"), Sentences.of("blank.wide"), Sentences.of("blank.allowance")));
+        }
         notes.addAll(blank.notes);
         return new Table(
                 "Strips to bend a ring from",
@@ -81,7 +86,7 @@ public final class BlankTable {
         List<String> cuts = new ArrayList<>();
         ring.design().grooves().stream().map(Groove::name).forEach(cuts::add);
         ring.design().seats().stream().map(Seats::name).forEach(cuts::add);
-        if (!cuts.isEmpty()) {
+        if (!cuts.isEmpty() && !rows.isEmpty()) {
             notes.add(Sentences.of("blank.cut", String.join(", ", cuts)));
         }
     }
@@ -92,7 +97,7 @@ public final class BlankTable {
         List<String> poured = new ArrayList<>();
         for (Groove groove : ring.design().grooves()) {
             String part = groove.keep().map(Groove.Keep::part).orElse("");
-            if (groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+            if (groove.isPoured()) {
                 poured.add(part);
             } else if (!part.isEmpty() && !ring(groove, part)) {
                 other.add(part);
@@ -111,7 +116,8 @@ public final class BlankTable {
         List<String> pieces = new ArrayList<>();
         for (Groove groove : ring.design().grooves()) {
             for (String piece : BenchParts.parted(groove)) {
-                if (ring(groove, piece)) {
+                if (ring(groove, piece)
+                        && !RawParts.isTurned(ring.section(piece).metal())) {
                     pieces.add(piece);
                 }
             }
@@ -127,7 +133,9 @@ public final class BlankTable {
         if (!groove.around().isFull() || part.band().stations().size() > 1) {
             return false;
         }
-        if (!RawParts.isTurned(part.metal())) {
+        if (RawParts.isTurned(part.metal())) {
+            notes.add(Sentences.of("blank.turned", name, part.metal().name()));
+        } else {
             Bounds bounds = ring.bounds(name);
             row(name, part.metal(), new PlainBand(2 * bounds.minY(), bounds.height(), bounds.width()), wire(part));
         }
@@ -149,7 +157,7 @@ public final class BlankTable {
     }
 
     private void pins() {
-        List<String> pins = ring.design().prongs().stream().map(Prongs::name).toList();
+        List<String> pins = BenchParts.pins(ring).stream().map(Prongs::name).toList();
         if (!pins.isEmpty()) {
             notes.add(Sentences.of("blank.pins", String.join(", ", pins)));
         }

@@ -92,15 +92,16 @@ public final class CastingTable {
             charges.merge(body.section().metal().name(), figures[5], Double::sum);
         }
         for (String part : bench.ownMetal()) {
-            double grams = finishedG(part);
+            double grams = finishedG(part, bench.partedOff(part));
             sums[0] += grams;
-            row(part, finished.section(part).metal().name(), new double[] {grams, 0, 0, 0, 0, 0});
+            row(part, finished.design().metal(part).name(), new double[] {grams, 0, 0, 0, 0, 0});
         }
         for (String part : bench.pouredAtBench()) {
-            String metal = finished.section(part).metal().name();
-            double grams = finishedG(part);
-            double charge = grams * (1 + buttonShare());
-            double[] figures = {grams, 0, 0, grams, 0, charge};
+            String metal = finished.design().metal(part).name();
+            double grams = finishedG(part, bench.partedOff(part));
+            double raw = Uncut.rawWeightG(finished, part);
+            double charge = raw * (1 + buttonShare());
+            double[] figures = {grams, raw - grams, 0, raw, 0, charge};
             for (int i = 0; i < sums.length; i++) {
                 sums[i] += figures[i];
             }
@@ -116,16 +117,17 @@ public final class CastingTable {
         Metal metal = body.section().metal();
         double perMm3 = metal.densityGPerCm3() / 1000;
         double castG = new PartMeasures(cast, body.name()).weightG();
-        double finishedG = finishedG(body.name());
-        for (String piece : bench.partedOff(body.name())) {
-            finishedG += finishedG(piece);
-        }
+        double finishedG = finishedG(body.name(), bench.partedOff(body.name()));
         double withStockG = body.volumeMm3() * perMm3;
         boolean poured = bench.poured().contains(body.name());
         double patternG = poured ? 0 : body.volumeMm3() * ratio(body) * patternDensity() / 1000;
         double charge = Casting.metalForPattern(
                 withStockG / perMm3 * patternDensity() / 1000, patternDensity(), metal.densityGPerCm3(), buttonShare());
         return new double[] {finishedG, castG - finishedG, withStockG - castG, withStockG, patternG, charge};
+    }
+
+    private double finishedG(String part, Set<String> pieces) {
+        return finishedG(part) + pieces.stream().mapToDouble(this::finishedG).sum();
     }
 
     /** Nothing for a part that is no part any more because it was parted into pieces. */

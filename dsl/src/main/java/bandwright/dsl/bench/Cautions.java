@@ -107,9 +107,7 @@ public final class Cautions {
                         && !groove.joint()
                                 .filter(joint -> !joint.equals("solder"))
                                 .isPresent()
-                        && groove.letIn()
-                                .filter(Groove.LetInCast.class::isInstance)
-                                .isEmpty());
+                        && !groove.isPoured());
         if (soldered) {
             lines.add(Sentences.of("caution.solder"));
         }
@@ -122,9 +120,7 @@ public final class Cautions {
             fears();
         }
         for (Groove groove : design.grooves()) {
-            boolean poured =
-                    groove.letIn().filter(Groove.LetInCast.class::isInstance).isPresent();
-            if (poured && groove.keep().isPresent()) {
+            if (groove.isPoured() && groove.keep().isPresent()) {
                 pour(groove, groove.keep().get());
             }
         }

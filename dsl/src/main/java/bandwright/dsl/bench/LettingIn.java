@@ -18,7 +18,7 @@ final class LettingIn {
     static final Set<String> LET_IN = Set.of("let-in", "let-in-room");
 
     private static final Set<String> JOIN =
-            Set.of("joint", "joint-metal", "joint-collar", "press-fit", "seam-distance", "solder-gap");
+            Set.of("joint", "joint-metal", "joint-collar", "joint-halves", "press-fit", "seam-distance", "solder-gap");
 
     private final Design design;
     private final Groove groove;
@@ -34,7 +34,7 @@ final class LettingIn {
     /** @param groove one that keeps a part */
     static List<Step> steps(Design design, Groove groove) {
         LettingIn work = new LettingIn(design, groove, groove.keep().orElseThrow());
-        boolean poured = groove.letIn().orElse(null) instanceof Groove.LetInCast;
+        boolean poured = groove.isPoured();
         if (!poured) {
             work.fit();
         }
@@ -46,7 +46,9 @@ final class LettingIn {
     }
 
     private void fit() {
-        String key = isJoinedBy("press") ? "step.fit.press" : keep.fitMm() > 0 ? "step.fit" : "step.fit.sliding";
+        String key = metals().stream().allMatch(RawParts::isTurned)
+                ? "step.fit.turned"
+                : isJoinedBy("press") ? "step.fit.press" : keep.fitMm() > 0 ? "step.fit" : "step.fit.sliding";
         String into = Steps.list(into());
         steps.add(Step.of(
                         key,
@@ -84,7 +86,12 @@ final class LettingIn {
 
     private Step join(String joint) {
         if (joint.equals("solder")) {
-            return Soldering.step(joined(), into(), metals());
+            Set<Groove> inner = new GrooveOrder(design).after(keep.part());
+            Set<Metal> heated = new LinkedHashSet<>(metals());
+            inner.forEach(each -> each.keep().map(Groove.Keep::metal).ifPresent(heated::add));
+            boolean again = inner.stream()
+                    .anyMatch(each -> each.joint().filter("solder"::equals).isPresent());
+            return Soldering.step(joined(), into(), metals(), heated, again);
         }
         String collar = groove.collar()
                 .filter(name -> joint.equals("press"))

@@ -2,6 +2,7 @@
 package bandwright.dsl.bench;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.stream.Collectors;
 
 import bandwright.dsl.construct.Body;
 import bandwright.dsl.construct.Ring;
+import bandwright.dsl.geometry.plane.Bounds;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Working;
 import bandwright.dsl.model.Band;
@@ -53,8 +55,8 @@ final class RawParts {
         raw.cast(poured, walls);
         raw.turned(turned);
         if (!poured.isEmpty()) {
-            raw.steps.add(raw.byTheCaster(
-                    Step.of("step.sprues", bores(bandsOf(poured))).taking(Step.Takes.NOT_RECKONED)));
+            raw.steps.add(
+                    raw.byTheCaster(Step.of("step.sprues", raw.bores(poured)).taking(Step.Takes.NOT_RECKONED)));
         }
         if (canBeBent(design)) {
             raw.bent();
@@ -119,18 +121,21 @@ final class RawParts {
     }
 
     private void turned(List<Body> turned) {
-        Set<String> pins = design.prongs().stream().map(Prongs::part).collect(Collectors.toSet());
-        byMetal(turned).forEach((metal, bodies) -> {
-            List<String> names = names(bodies);
-            boolean even =
-                    bodies.stream().allMatch(body -> body.section().band().isEven());
-            steps.add(Step.of(even ? "step.turn" : "step.mill", Steps.list(names), metal.name(), bores(bandsOf(bodies)))
+        Set<String> pins = BenchParts.pins(cast).stream().map(Prongs::part).collect(Collectors.toSet());
+        for (Body body : turned) {
+            Bounds bounds = cast.bounds(body.name());
+            steps.add(Step.of(
+                            body.section().band().isEven() ? "step.turn" : "step.mill",
+                            body.name(),
+                            body.section().metal().name(),
+                            millimetres(2 * bounds.minY()),
+                            millimetres(2 * bounds.maxY()),
+                            millimetres(bounds.width()))
                     .taking(Step.Takes.NOT_RECKONED));
-            List<String> withPins = names.stream().filter(pins::contains).toList();
-            if (!withPins.isEmpty()) {
-                steps.add(Step.of("step.turn-pins", Steps.list(withPins)).taking(Step.Takes.NOT_RECKONED));
+            if (pins.contains(body.name())) {
+                steps.add(Step.of("step.turn-pins", body.name()).taking(Step.Takes.NOT_RECKONED));
             }
-        });
+        }
     }
 
     private void bent() {
@@ -145,26 +150,35 @@ final class RawParts {
         if (!hot) {
             add("step.pickle", List.of());
         }
-        steps.add(Step.of("step.round", bores(design.bands())).onWay(BENT_WAY));
+        steps.add(Step.of("step.round", bores(cast.bodies())).onWay(BENT_WAY));
     }
 
     private void add(String key, List<String> names) {
         steps.add(Step.of(key, Steps.list(names)).onWay(BENT_WAY));
     }
 
-    private static List<Band> bandsOf(List<Body> bodies) {
-        return bodies.stream().map(body -> body.section().band()).toList();
+    /** The bores of closed rings, each its own; a ring that is let in is wider than the finger. */
+    private String bores(Collection<Body> bodies) {
+        Map<String, List<String>> bores = new LinkedHashMap<>();
+        for (Body body : bodies) {
+            if (body.section().isTurned() || !body.section().band().isEven()) {
+                bores.computeIfAbsent(millimetres(2 * cast.bounds(body.name()).minY()), bore -> new ArrayList<>())
+                        .add(body.name());
+            }
+        }
+        if (bores.size() == 1) {
+            return bores.keySet().iterator().next();
+        }
+        List<String> told = new ArrayList<>();
+        bores.forEach((bore, names) -> told.add(Steps.list(names) + " " + bore));
+        return Steps.list(told);
     }
 
-    private static String bores(List<Band> bands) {
-        return bands.stream()
-                .map(band ->
-                        Quantity.millimetres(2 * band.finger().innerRadiusMm()).toString())
-                .distinct()
-                .collect(Collectors.joining(" and "));
+    private static String millimetres(double length) {
+        return Quantity.millimetres(length).toString();
     }
 
-    private static List<String> names(List<Body> bodies) {
+    private static List<String> names(Collection<Body> bodies) {
         return bodies.stream().map(Body::name).toList();
     }
 

@@ -116,7 +116,10 @@ public final class SizeTable {
         String made = Math.abs(allowed) < SAME ? "as-measured" : allowed > 0 ? "made-larger" : "made-smaller";
         notes.add(Sentences.of("size.verdict", name, number(width), told)
                 + Sentences.of("size.verdict." + made, finger.text(), number(Math.abs(allowed)))
-                + Sentences.of("size.verdict." + key, finger.text(), larger == 0.5 ? "1/2" : number(larger)));
+                + Sentences.of(
+                        "size.verdict." + key,
+                        finger.text(),
+                        larger == 0.5 ? "1/2" : QuantityFormat.number(larger, 4)));
         if (own) {
             notes.add(Sentences.of("size.rule.replaced", Sentences.of("size.rule.true")));
         }

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
+import bandwright.dsl.material.LawfulFineness;
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Working;
 import bandwright.dsl.quantity.QuantityFormat;
@@ -20,15 +21,26 @@ final class Soldering {
     /**
      * @param parts what is soldered
      * @param into what to
+     * @param metals of these
+     * @param heated these metals, and those of what is let into them already
+     * @param again whether something inside was soldered before
      */
-    static Step step(List<String> parts, List<String> into, Set<Metal> metals) {
+    static Step step(List<String> parts, List<String> into, Set<Metal> metals, Set<Metal> heated, boolean again) {
         if (metals.stream().anyMatch(RawParts::isTurned)) {
             String turned = Steps.list(
                     metals.stream().filter(RawParts::isTurned).map(Metal::name).toList());
             return Step.of("step.join.no-solder", Steps.list(parts), Steps.list(into), turned);
         }
-        String key = metals.stream().allMatch(Soldering::isHot) ? "step.join.solder-hot" : "step.join.solder";
-        return Step.of(key, Steps.list(parts), Steps.list(into), solder(metals), flowing(metals));
+        boolean hot = metals.stream().allMatch(Soldering::isHot);
+        boolean mixed = !hot && metals.stream().anyMatch(Soldering::isHot);
+        return Step.of(
+                hot ? "step.join.solder-hot" : "step.join.solder",
+                Steps.list(parts),
+                Steps.list(into),
+                solder(metals),
+                flowing(heated),
+                (again ? Sentences.of("step.join.solder-lower") : "")
+                        + (mixed ? Sentences.of("step.join.solder-hot-mixed") : ""));
     }
 
     /** Closing the joint of a ring that is bent from strip. */
@@ -49,8 +61,9 @@ final class Soldering {
     /** Which solder: of one fineness where there is but one, else what the assay office says. */
     private static String solder(Set<Metal> metals) {
         Set<String> standards = metals.stream()
-                .map(metal ->
-                        metal.fineness() == null ? "" : metal.family() + " solder of fineness " + metal.fineness())
+                .map(metal -> metal.fineness() == null || !LawfulFineness.holds(metal)
+                        ? ""
+                        : metal.family() + " solder of fineness " + metal.fineness())
                 .collect(Collectors.toCollection(TreeSet::new));
         if (standards.size() > 1) {
             return Sentences.of("step.join.solder.mixed");

@@ -63,7 +63,7 @@ public final class Steps {
         }
         marks();
         design.stoneRows().forEach(this::set);
-        String metal = grams(weight(finished, Set.of()));
+        String metal = grams(weight(finished));
         boolean stones = !design.stoneRows().isEmpty();
         steps.add(Step.of(stones ? "step.polish" : "step.polish-plain").taking(Step.Takes.NOT_RECKONED));
         steps.add(Step.of(stones ? "step.weigh" : "step.weigh-plain", metal, solder(), carats()));
@@ -152,8 +152,16 @@ public final class Steps {
         List<Groove> inHand = order.at(GrooveOrder.Turn.IN_HAND, atBench);
         List<Groove> inPlace = order.at(GrooveOrder.Turn.IN_PLACE, atBench);
         benchGrooves(first, inHand.isEmpty() && inPlace.isEmpty());
-        benchGrooves(inHand, inPlace.isEmpty());
-        letIn(order.lettingIn(GrooveOrder.Turn.IN_HAND));
+        List<Groove> inner = order.lettingIn(GrooveOrder.Turn.IN_HAND);
+        // Cut from the outer to the inner, for each is cut from what the one before has made, and let in the other way.
+        int left = inHand.size();
+        for (int i = inner.size() - 1; i >= 0; i--) {
+            if (inHand.contains(inner.get(i))) {
+                left--;
+                benchGrooves(List.of(inner.get(i)), left == 0 && inPlace.isEmpty());
+            }
+        }
+        letIn(inner);
         letIn(order.lettingIn(GrooveOrder.Turn.FIRST));
         benchGrooves(inPlace, true);
         letIn(order.lettingIn(GrooveOrder.Turn.IN_PLACE));
@@ -180,32 +188,29 @@ public final class Steps {
             if (!parted.isEmpty()) {
                 steps.add(Step.of("step.part", list(parted)));
             }
-            if (groove.letIn().orElse(null) instanceof Groove.LetInCast) {
+            if (groove.isPoured()) {
                 continue;
             }
             groove.keep().map(Groove.Keep::part).ifPresent(part -> {
                 Metal metal = design.metal(part);
-                steps.add(Step.of(making(part, metal), part, metal.name(), grams(rawWeight(part)))
+                steps.add(Step.of(making(part, metal), part, metal.name(), grams(Uncut.rawWeightG(finished, part)))
                         .restingOn(GROOVE, List.of(part)));
             });
         }
     }
 
     private String making(String part, Metal metal) {
-        boolean pins = design.prongs().stream().anyMatch(prongs -> prongs.part().equals(part));
+        boolean pins = BenchParts.pins(finished).stream()
+                .anyMatch(prongs -> prongs.part().equals(part));
         return RawParts.isTurned(metal) ? "step.make-turned" : pins ? "step.make-pins" : "step.make";
     }
 
-    /** A part of metal of its own, before anything is cut into it. */
-    private double rawWeight(String part) {
-        return weight(finished.of(new Uncut(design, new GrooveOrder(design).after(part)))
-                .body(part));
-    }
-
-    /** What came from the caster and what the bench made, less what is left of both; what is poured into its place is neither. */
+    /** What came from the caster and what the bench made or poured, less what is left of all. */
     private double takenByGrooves() {
-        double made = bench.ownMetal().stream().mapToDouble(this::rawWeight).sum();
-        return weight(cast, Set.of()) + made - weight(grooved, bench.pouredAtBench());
+        double made = Stream.concat(bench.ownMetal().stream(), bench.pouredAtBench().stream())
+                .mapToDouble(part -> Uncut.rawWeightG(finished, part))
+                .sum();
+        return weight(cast) + made - weight(grooved);
     }
 
     private void benchSeats() {
@@ -217,14 +222,19 @@ public final class Steps {
         for (Seats seats : design.seats()) {
             if (castSeats.contains(seats.name())) {
                 boolean turned = seats.from().stream().map(design::metal).anyMatch(RawParts::isTurned);
-                steps.add(Step.of(turned ? "step.seats.turned" : "step.seats.cast", seats.row())
+                steps.add(Step.of(
+                                turned
+                                        ? "step.seats.turned"
+                                        : seats.channel().isPresent() ? "step.seats.slot" : "step.seats.cast",
+                                seats.row())
                         .taking(Step.Takes.NOT_RECKONED));
             }
         }
         for (int i = 0; i < atBench.size(); i++) {
             Seats seats = atBench.get(i);
+            boolean turned = seats.from().stream().map(design::metal).anyMatch(RawParts::isTurned);
             Step step = Step.of(
-                            seats.channel().isPresent() ? "step.channel" : "step.seats",
+                            turned ? "step.seats.turned" : seats.channel().isPresent() ? "step.channel" : "step.seats",
                             seats.row(),
                             Quantity.millimetres(seats.channel()
                                             .map(Seats.Channel::widthMm)
@@ -234,10 +244,7 @@ public final class Steps {
                     .restingOn(PatternFaults.SEATS, List.of(seats.row(), seats.name()));
             boolean last = i == atBench.size() - 1;
             // Told once for all of them: seats of two rows may share metal.
-            steps.add(
-                    last
-                            ? step.taking(weight(grooved, Set.of()) - weight(finished, Set.of()))
-                            : step.taking(Step.Takes.WITH_LATER));
+            steps.add(last ? step.taking(weight(grooved) - weight(finished)) : step.taking(Step.Takes.WITH_LATER));
         }
     }
 
@@ -249,7 +256,7 @@ public final class Steps {
     }
 
     private void marks() {
-        boolean precious = design.parts().stream().map(design::metal).anyMatch(Metal::isPrecious);
+        boolean precious = design.parts().stream().map(design::metal).anyMatch(Metal::holdsPrecious);
         String key = !precious ? "step.mark-base" : design.stoneRows().isEmpty() ? "step.mark-plain" : "step.mark";
         steps.add(Step.of(key));
     }
@@ -257,7 +264,7 @@ public final class Steps {
     private void set(StoneRow row) {
         String stones = finished.layout(row.name()).count() + " " + row.cut().word() + " "
                 + row.material().name();
-        List<Prongs> pins = design.prongs().stream()
+        List<Prongs> pins = BenchParts.pins(finished).stream()
                 .filter(prongs -> prongs.row().equals(row.name()))
                 .toList();
         boolean channel = design.seats().stream()
@@ -311,11 +318,8 @@ public final class Steps {
                 : Sentences.of("step.set.no-height");
     }
 
-    private static double weight(Ring ring, Set<String> without) {
-        return ring.bodies().stream()
-                .filter(body -> !without.contains(body.name()))
-                .mapToDouble(Steps::weight)
-                .sum();
+    private static double weight(Ring ring) {
+        return ring.bodies().stream().mapToDouble(Steps::weight).sum();
     }
 
     static double weight(Body body) {

@@ -2,11 +2,10 @@
 package bandwright.dsl.bench;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
-import bandwright.dsl.material.Metal;
-import bandwright.dsl.model.Band;
+import bandwright.dsl.construct.Ring;
+import bandwright.dsl.model.DerivedDesign;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -19,9 +18,16 @@ import bandwright.dsl.pattern.AsCast;
  *
  * @param later grooves that are not cut yet, those with them that are cut from what these keep
  */
-record Uncut(Design whole, Set<Groove> later) implements Design {
+record Uncut(Design whole, Set<Groove> later) implements DerivedDesign {
     Uncut {
         later = Set.copyOf(later);
+    }
+
+    /** What a part weighs that the bench makes or pours, before anything is cut into it, g. */
+    static double rawWeightG(Ring finished, String part) {
+        Design whole = finished.design();
+        Ring raw = finished.of(new Uncut(whole, new GrooveOrder(whole).after(part)));
+        return Steps.weight(raw.body(part));
     }
 
     @Override
@@ -68,20 +74,5 @@ record Uncut(Design whole, Set<Groove> later) implements Design {
     private static boolean makes(Groove groove, String part) {
         return groove.keep().filter(keep -> keep.part().equals(part)).isPresent()
                 || BenchParts.parted(groove).contains(part);
-    }
-
-    @Override
-    public Optional<String> title() {
-        return whole.title();
-    }
-
-    @Override
-    public List<Band> bands() {
-        return whole.bands();
-    }
-
-    @Override
-    public Metal metal(String part) {
-        return whole.metal(part);
     }
 }

@@ -43,6 +43,10 @@ final class ChannelLips {
         if (parts.stream().allMatch(PartSection::isTurned)) {
             findings.add(height(Sections.turned(parts)));
             findings.add(thickness(parts));
+        } else {
+            String changes = CheckTexts.text("channel.changes");
+            findings.add(Look.open("channel-lip-height", changes, row.name()));
+            findings.add(Look.open("channel-lip-thickness", changes, row.name()));
         }
         return findings;
     }

@@ -69,7 +69,9 @@ final class ChannelRules implements Check {
                 .name();
         for (Seats seats : look.ring().design().seats()) {
             StoneRow row = look.ring().layout(seats.row()).row();
-            if (look.ring().section(row.part()).band().name().equals(band)) {
+            boolean beside = seats.equals(own)
+                    || StoneArcs.meet(look.ring().layout(own.row()), look.ring().layout(seats.row()));
+            if (beside && look.ring().section(row.part()).band().name().equals(band)) {
                 for (StoneLayout.Place place : SeatChecks.firsts(look.ring().layout(seats.row()))) {
                     if (!(seats.equals(own) && place.equals(of))) {
                         taken.add(new SeatSection(place.line()).figure(cut(look, seats, row, place.line())));
@@ -123,7 +125,7 @@ final class ChannelRules implements Check {
                 .filter(other -> other.band().equals(part.band()))
                 .toList();
         if (!parts.stream().allMatch(PartSection::isTurned)) {
-            return Look.open(key(), "the band changes on its way round", row.name());
+            return Look.open(key(), CheckTexts.text("channel.changes"), row.name());
         }
         Seats.Channel channel = seats.channel().orElseThrow();
         double reach = channel.widthMm() / 2 + channel.notchMm();

@@ -224,8 +224,7 @@ final class EdgeChecks implements Check {
                                 .filter(keep -> keep.part().equals(part))
                                 .isPresent())
                 .filter(groove ->
-                        groove.joint().filter(joint -> !joint.equals("press")).isPresent()
-                                || groove.letIn().orElse(null) instanceof Groove.LetInCast)
+                        groove.joint().filter(joint -> !joint.equals("press")).isPresent() || groove.isPoured())
                 .mapToDouble(Groove::fitMm)
                 .max()
                 .orElse(0);

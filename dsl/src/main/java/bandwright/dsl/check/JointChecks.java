@@ -26,7 +26,7 @@ final class JointChecks implements Check {
                 continue;
             }
             Groove.Keep keep = groove.keep().get();
-            boolean poured = groove.letIn().orElse(null) instanceof Groove.LetInCast;
+            boolean poured = groove.isPoured();
             findings.add(Look.without(key(), Severity.ADVICE, keep.part())
                     .holds(poured || groove.joint().isPresent()));
             metals(look, groove, keep, findings);
@@ -48,6 +48,10 @@ final class JointChecks implements Check {
                 .ifPresent(collar -> findings.add(Look.without("joint-collar", Severity.ADVICE, keep.part())
                         .telling(collar)
                         .holds(false)));
+        if (groove.letIn().orElse(null) instanceof Groove.LetInHalves) {
+            findings.add(
+                    Look.without("joint-halves", Severity.ADVICE, keep.part()).holds(false));
+        }
         findings.add(Look.without("press-fit", Severity.RISK, keep.part())
                 .telling(Quantity.millimetres(keep.fitMm()).toString())
                 .holds(keep.fitMm() == 0));

@@ -144,9 +144,7 @@ final class LetInChecks implements Check {
         Set<String> later = new HashSet<>();
         for (Groove each : ring.design().grooves()) {
             each.keep().ifPresent(keep -> later.add(keep.part()));
-            if (each.letIn().orElse(null) instanceof Groove.LetInFrom from) {
-                collars.add(from.collar());
-            }
+            each.collar().ifPresent(collars::add);
         }
         Set<String> into = new HashSet<>(groove.from());
         into.addAll(groove.leaving());

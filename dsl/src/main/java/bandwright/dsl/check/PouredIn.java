@@ -31,6 +31,15 @@ final class PouredIn {
                 into.put(part.metal().name(), part.metal());
             }
         }
+        for (Metal metal : into.values()) {
+            if (Working.of(metal) == Working.TURNED_COLD) {
+                return Look.without("let-in", Severity.FAULT, kept)
+                        .saying("let-in.cast.cold")
+                        .advising("let-in.cast.cold")
+                        .telling(metal.name())
+                        .holds(false);
+            }
+        }
         if (into.values().stream().anyMatch(metal -> Working.of(metal).isTurned())) {
             return Look.open("let-in", CheckTexts.text("let-in.cast.turned"), kept);
         }

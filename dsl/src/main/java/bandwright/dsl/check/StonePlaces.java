@@ -109,24 +109,33 @@ final class StonePlaces implements Check {
                         && look.ring().cuts(seats, part));
     }
 
-    /** Whether holes come out at the finger: the innermost part under the stones is among those that they are cut from. */
+    /** Whether holes come out at the finger anywhere: there the innermost part under a stone is among those that they are cut from. */
     static boolean reachesFinger(Look look, Seats seats) {
         StoneLayout layout = look.ring().layout(seats.row());
-        String band = look.ring().section(layout.row().part()).band().name();
-        StoneLayout.Place place = layout.places().get(0);
+        List<PartSection> parts = look.ring().sections().stream()
+                .filter(part -> part.band()
+                        .equals(look.ring().section(layout.row().part()).band()))
+                .toList();
+        return looked(layout.places(), layout, parts).stream()
+                .anyMatch(place -> innermost(look, place, parts)
+                        .map(part -> look.ring().cuts(seats, part))
+                        .orElse(true));
+    }
+
+    private static Optional<String> innermost(Look look, StoneLayout.Place place, List<PartSection> parts) {
         double lowest = Double.POSITIVE_INFINITY;
         Optional<String> innermost = Optional.empty();
-        for (PartSection part : look.ring().sections()) {
+        for (PartSection part : parts) {
             Region section = look.ring().section(part, place.angle());
             double from = Heights.ofSeat(List.of(section), place.line())
                     .whole(TOUCH_MM)
                     .map(Heights.Span::from)
                     .orElse(Double.POSITIVE_INFINITY);
-            if (part.band().name().equals(band) && from < lowest) {
+            if (from < lowest) {
                 lowest = from;
                 innermost = Optional.of(part.name());
             }
         }
-        return innermost.map(part -> look.ring().cuts(seats, part)).orElse(true);
+        return innermost;
     }
 }

@@ -147,6 +147,6 @@ final class WearThickness {
                 .saying(through.size() > 1 ? "wear-thickness.together" : "wear-thickness")
                 .advising(open().isEmpty() ? "wear-thickness.plain" : "wear-thickness")
                 .at(place)
-                .measured(thickness);
+                .measured(Math.max(0, thickness));
     }
 }

@@ -167,17 +167,11 @@ final class PartReasons {
         return design.grooves().stream()
                 .filter(groove -> Stream.concat(
                                 groove.leaving().stream(),
-                                Stream.concat(groove.keep().map(Groove.Keep::part).stream(), collar(groove).stream()))
+                                Stream.concat(groove.keep().map(Groove.Keep::part).stream(), groove.collar().stream()))
                         .anyMatch(part::equals))
                 .map(groove -> "what " + groove.name() + " makes of " + String.join(" and ", groove.from()))
                 .findFirst()
                 .orElseGet(() -> "what a groove makes of " + band().name());
-    }
-
-    private static Optional<String> collar(Groove groove) {
-        return groove.letIn()
-                .filter(letIn -> letIn instanceof Groove.LetInFrom)
-                .map(letIn -> ((Groove.LetInFrom) letIn).collar());
     }
 
     private String grooves() {
@@ -185,7 +179,7 @@ final class PartReasons {
                 .filter(groove -> groove.from().contains(part))
                 .map(groove -> groove.name()
                         + groove.keep().map(keep -> ", kept as " + keep.part()).orElse("")
-                        + collar(groove)
+                        + groove.collar()
                                 .map(name -> ", with " + name + " parted off")
                                 .orElse(""))
                 .collect(Collectors.joining("; "));

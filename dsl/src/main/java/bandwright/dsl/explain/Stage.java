@@ -2,10 +2,8 @@
 package bandwright.dsl.explain;
 
 import java.util.List;
-import java.util.Optional;
 
-import bandwright.dsl.material.Metal;
-import bandwright.dsl.model.Band;
+import bandwright.dsl.model.DerivedDesign;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -13,7 +11,7 @@ import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 
 /** A design half made, so that what each kind of work takes or adds can be told apart. */
-record Stage(Design whole, Reach reach) implements Design {
+record Stage(Design whole, Reach reach) implements DerivedDesign {
     /** How far the work has come; each goes beyond the one before. */
     enum Reach {
         BANDS,
@@ -24,16 +22,6 @@ record Stage(Design whole, Reach reach) implements Design {
 
     private boolean has(Reach work) {
         return reach.compareTo(work) >= 0;
-    }
-
-    @Override
-    public Optional<String> title() {
-        return whole.title();
-    }
-
-    @Override
-    public List<Band> bands() {
-        return whole.bands();
     }
 
     @Override
@@ -54,15 +42,5 @@ record Stage(Design whole, Reach reach) implements Design {
     @Override
     public List<Prongs> prongs() {
         return has(Reach.PINS) ? whole.prongs() : List.of();
-    }
-
-    @Override
-    public List<String> parts() {
-        return whole.parts();
-    }
-
-    @Override
-    public Metal metal(String part) {
-        return whole.metal(part);
     }
 }

@@ -60,6 +60,11 @@ public record Metal(
         return PRECIOUS.contains(family);
     }
 
+    /** Whether there is any of these in it, too little perhaps to be sold as one. */
+    public boolean holdsPrecious() {
+        return isPrecious() || composition.keySet().stream().map(Element::name).anyMatch(PRECIOUS::contains);
+    }
+
     @Override
     public String toString() {
         return name;

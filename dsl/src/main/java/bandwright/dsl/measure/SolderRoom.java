@@ -27,7 +27,7 @@ public record SolderRoom(double volumeMm3, double leastG, double mostG) {
     public static Optional<SolderRoom> of(Ring ring) {
         TreeSet<Double> densities = new TreeSet<>();
         for (Groove groove : ring.design().grooves()) {
-            if (JointsClosed.isSoldered(groove)) {
+            if (JointsClosed.isSoldered(ring.design(), groove)) {
                 groove.keep().map(Groove.Keep::metal).map(Metal::densityGPerCm3).ifPresent(densities::add);
                 groove.from()
                         .forEach(part -> densities.add(ring.design().metal(part).densityGPerCm3()));

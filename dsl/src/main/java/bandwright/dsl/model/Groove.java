@@ -60,6 +60,11 @@ public record Groove(
                 .map(LetInFrom::collar);
     }
 
+    /** Whether what it keeps is poured into its place. */
+    public boolean isPoured() {
+        return letIn.filter(LetInCast.class::isInstance).isPresent();
+    }
+
     /** How a kept ring gets into its place. */
     public sealed interface LetIn {}
 

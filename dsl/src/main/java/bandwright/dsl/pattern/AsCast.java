@@ -4,11 +4,9 @@ package bandwright.dsl.pattern;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
-import bandwright.dsl.material.Metal;
-import bandwright.dsl.model.Band;
+import bandwright.dsl.model.DerivedDesign;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
@@ -18,18 +16,18 @@ import bandwright.dsl.model.StoneRow;
 /**
  * A design as it comes from the caster: without what is cut at the bench, and without what stands on a part that only the bench makes.
  */
-public record AsCast(Design finished, Set<String> cast) implements Design {
-    public static AsCast of(Design finished) {
+public record AsCast(Design whole, Set<String> cast) implements DerivedDesign {
+    public static AsCast of(Design whole) {
         Set<String> cast = new LinkedHashSet<>();
-        finished.bands().forEach(band -> cast.add(band.name()));
+        whole.bands().forEach(band -> cast.add(band.name()));
         // What is kept of a kept part is cast where that is; text may name them in any order.
         List<Groove> waiting = new ArrayList<>(
-                finished.grooves().stream().filter(groove -> !groove.atBench()).toList());
+                whole.grooves().stream().filter(groove -> !groove.atBench()).toList());
         boolean more = true;
         while (more) {
             more = waiting.removeIf(groove -> cast.containsAll(groove.from()) && adds(groove, cast));
         }
-        return new AsCast(finished, cast);
+        return new AsCast(whole, cast);
     }
 
     private static boolean adds(Groove groove, Set<String> cast) {
@@ -40,39 +38,29 @@ public record AsCast(Design finished, Set<String> cast) implements Design {
     }
 
     @Override
-    public Optional<String> title() {
-        return finished.title();
-    }
-
-    @Override
-    public List<Band> bands() {
-        return finished.bands();
-    }
-
-    @Override
     public List<Groove> grooves() {
-        return finished.grooves().stream()
+        return whole.grooves().stream()
                 .filter(groove -> !groove.atBench() && cast.containsAll(groove.from()))
                 .toList();
     }
 
     @Override
     public List<StoneRow> stoneRows() {
-        return finished.stoneRows().stream()
+        return whole.stoneRows().stream()
                 .filter(row -> cast.contains(row.part()))
                 .toList();
     }
 
     @Override
     public List<Seats> seats() {
-        return finished.seats().stream()
+        return whole.seats().stream()
                 .filter(seats -> !seats.atBench() && has(seats.row()) && cast.containsAll(seats.from()))
                 .toList();
     }
 
     @Override
     public List<Prongs> prongs() {
-        return finished.prongs().stream()
+        return whole.prongs().stream()
                 .filter(prongs -> has(prongs.row()) && cast.contains(prongs.part()))
                 .toList();
     }
@@ -83,11 +71,6 @@ public record AsCast(Design finished, Set<String> cast) implements Design {
 
     @Override
     public List<String> parts() {
-        return finished.parts().stream().filter(cast::contains).toList();
-    }
-
-    @Override
-    public Metal metal(String part) {
-        return finished.metal(part);
+        return whole.parts().stream().filter(cast::contains).toList();
     }
 }

@@ -2,30 +2,35 @@
 package bandwright.dsl.pattern;
 
 import java.util.List;
-import java.util.Optional;
 
 import bandwright.dsl.material.Metal;
-import bandwright.dsl.model.Band;
+import bandwright.dsl.material.Working;
+import bandwright.dsl.model.DerivedDesign;
 import bandwright.dsl.model.Design;
 import bandwright.dsl.model.Groove;
-import bandwright.dsl.model.Prongs;
-import bandwright.dsl.model.Seats;
-import bandwright.dsl.model.StoneRow;
 
 /** A design whose soldered joints leave no clearance: what it has more than the design is the room that solder fills. */
-public record JointsClosed(Design open) implements Design {
+public record JointsClosed(Design whole) implements DerivedDesign {
     @Override
     public List<Groove> grooves() {
-        return open.grooves().stream().map(JointsClosed::closed).toList();
+        return whole.grooves().stream().map(this::closed).toList();
     }
 
     /** Whether a groove leaves room that solder fills. */
-    public static boolean isSoldered(Groove groove) {
-        return groove.fitMm() > 0 && groove.joint().filter("solder"::equals).isPresent();
+    public static boolean isSoldered(Design design, Groove groove) {
+        return groove.fitMm() > 0
+                && !groove.isPoured()
+                && groove.joint().filter("solder"::equals).isPresent()
+                && groove.keep().filter(keep -> takesSolder(keep.metal())).isPresent()
+                && groove.from().stream().map(design::metal).allMatch(JointsClosed::takesSolder);
     }
 
-    private static Groove closed(Groove groove) {
-        return isSoldered(groove)
+    private static boolean takesSolder(Metal metal) {
+        return !Working.of(metal).isTurned();
+    }
+
+    private Groove closed(Groove groove) {
+        return isSoldered(whole, groove)
                 ? new Groove(
                         groove.name(),
                         groove.place(),
@@ -43,40 +48,5 @@ public record JointsClosed(Design open) implements Design {
                         groove.joint(),
                         groove.leaving())
                 : groove;
-    }
-
-    @Override
-    public Optional<String> title() {
-        return open.title();
-    }
-
-    @Override
-    public List<Band> bands() {
-        return open.bands();
-    }
-
-    @Override
-    public List<StoneRow> stoneRows() {
-        return open.stoneRows();
-    }
-
-    @Override
-    public List<Seats> seats() {
-        return open.seats();
-    }
-
-    @Override
-    public List<Prongs> prongs() {
-        return open.prongs();
-    }
-
-    @Override
-    public List<String> parts() {
-        return open.parts();
-    }
-
-    @Override
-    public Metal metal(String part) {
-        return open.metal(part);
     }
 }

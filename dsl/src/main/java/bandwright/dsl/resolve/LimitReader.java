@@ -42,9 +42,12 @@ final class LimitReader extends Reader {
                     .suggestLine("limit " + key + " " + Printer.print(value) + " because \"our caster holds this\""));
         }
         if (unit.filter(Unit.PERCENT::equals).isPresent() && number > MOST_SHARE) {
-            faults.add(Diagnostic.error("limit-no-share", source.place(value.span()))
-                    .with(key, Printer.print(value))
-                    .suggest(source.place(value.span()), Printer.print(value) + " %"));
+            Diagnostic.Builder fault = Diagnostic.error("limit-no-share", source.place(value.span()))
+                    .with(key, Printer.print(value));
+            faults.add(
+                    value.isBareNumber()
+                            ? fault.suggest(source.place(value.span()), Printer.print(value) + " %")
+                            : fault);
         }
         faults.raise();
         Unit shown = unit.orElseThrow();

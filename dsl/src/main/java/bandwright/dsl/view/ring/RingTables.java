@@ -175,6 +175,17 @@ public final class RingTables {
         Set<String> notes = new LinkedHashSet<>();
         notes.add("Carats by the formula of the shape, for stones of usual depth: weigh the parcel.");
         for (StoneRow row : ring.design().stoneRows()) {
+            List<String> bounds = new ArrayList<>();
+            if (row.toleranceMm() > 0) {
+                bounds.add("within " + number(row.toleranceMm()) + " mm of the size");
+            }
+            if (row.depthShare().isPresent()) {
+                bounds.add("no deeper than " + number(row.depthMm()) + " mm");
+            }
+            if (!bounds.isEmpty()) {
+                notes.add(row.name() + ": order stones " + String.join(", ", bounds)
+                        + ", for seats and checks hold for these alone");
+            }
             if (row.depthIsGuessed()) {
                 notes.add(
                         "Coloured stones are cut deeper than diamonds: charts of calibrated emeralds, rubies and sapphires"

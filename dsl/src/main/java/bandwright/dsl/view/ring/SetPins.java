@@ -2,7 +2,6 @@
 package bandwright.dsl.view.ring;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -13,12 +12,9 @@ import bandwright.dsl.construct.StoneLayout;
 import bandwright.dsl.geometry.solid.Mesh;
 import bandwright.dsl.geometry.solid.MeshBuilder;
 import bandwright.dsl.material.BrilliantProportions;
-import bandwright.dsl.material.Metal;
-import bandwright.dsl.model.Band;
+import bandwright.dsl.model.DerivedDesign;
 import bandwright.dsl.model.Design;
-import bandwright.dsl.model.Groove;
 import bandwright.dsl.model.Prongs;
-import bandwright.dsl.model.Seats;
 import bandwright.dsl.model.StoneRow;
 
 /**
@@ -66,45 +62,10 @@ final class SetPins {
         return pins.isEmpty() ? ring : ring.of(new WithoutPins(ring.design(), List.copyOf(pins)));
     }
 
-    private record WithoutPins(Design whole, List<Prongs> pins) implements Design {
-        @Override
-        public Optional<String> title() {
-            return whole.title();
-        }
-
-        @Override
-        public List<Band> bands() {
-            return whole.bands();
-        }
-
-        @Override
-        public List<Groove> grooves() {
-            return whole.grooves();
-        }
-
-        @Override
-        public List<StoneRow> stoneRows() {
-            return whole.stoneRows();
-        }
-
-        @Override
-        public List<Seats> seats() {
-            return whole.seats();
-        }
-
+    private record WithoutPins(Design whole, List<Prongs> pins) implements DerivedDesign {
         @Override
         public List<Prongs> prongs() {
             return whole.prongs().stream().filter(each -> !pins.contains(each)).toList();
-        }
-
-        @Override
-        public List<String> parts() {
-            return whole.parts();
-        }
-
-        @Override
-        public Metal metal(String part) {
-            return whole.metal(part);
         }
     }
 
