@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 
 import bandwright.dsl.material.Metal;
 import bandwright.dsl.material.Nickel;
+import bandwright.dsl.material.Pouring;
 import bandwright.dsl.material.StoneCare;
 import bandwright.dsl.material.StoneMaterial;
 import bandwright.dsl.material.Working;
@@ -27,12 +28,6 @@ import bandwright.dsl.model.StoneRow;
 public final class Cautions {
     /** From this share of copper on an alloy is quenched and annealed with care; common practice, no source. */
     private static final double COPPER_RICH = 0.2;
-
-    /** Poured metal is hotter than where it begins to flow by so much or more, degrees C (common practice, no source). */
-    private static final double HOTTER_C = 100;
-
-    private static final Set<String> HOT = Set.of("platinum", "palladium");
-    private static final Set<String> COOL = Set.of("gold", "silver");
 
     private final Design design;
     private final Set<Metal> metals = new LinkedHashSet<>();
@@ -157,25 +152,20 @@ public final class Cautions {
 
     /** Poured metal must be molten through before what it is poured into begins to melt. */
     private void pour(Groove groove, Groove.Keep keep) {
-        Double liquidus = keep.metal().liquidusC();
         for (String part : groove.from()) {
             Metal metal = design.metal(part);
-            Double solidus = metal.solidusC();
-            if (meltsHotter(keep.metal(), metal)) {
-                lines.add(Sentences.of("caution.pour-hotter", keep.metal().name(), metal.name()));
-            } else if (liquidus == null || solidus == null) {
-                lines.add(Sentences.of("caution.pour-unknown", keep.metal().name(), metal.name()));
-            } else if (liquidus >= solidus) {
-                lines.add(Sentences.of("caution.pour", keep.metal().name(), metal.name()));
-            } else if (liquidus + HOTTER_C > solidus) {
-                lines.add(Sentences.of("caution.pour-near", keep.metal().name(), metal.name()));
+            String key = switch (Pouring.of(keep.metal(), metal)) {
+                case RUINS, BOND_UNKNOWN -> "caution.pour-turned";
+                case MELTS_FAR_BELOW -> "caution.pour-hotter";
+                case MELTS -> "caution.pour";
+                case NEAR -> "caution.pour-near";
+                case UNKNOWN -> "caution.pour-unknown";
+                case STANDS -> "";
+            };
+            if (!key.isEmpty()) {
+                lines.add(Sentences.of(key, keep.metal().name(), metal.name()));
             }
         }
-    }
-
-    /** Platinum and palladium melt above 1500 degrees C, gold and silver alloys below 1100: from memory. */
-    private static boolean meltsHotter(Metal poured, Metal standing) {
-        return HOT.contains(poured.family()) && COOL.contains(standing.family());
     }
 
     private void assay() {
