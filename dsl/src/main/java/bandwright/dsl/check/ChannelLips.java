@@ -3,11 +3,9 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
-import bandwright.dsl.geometry.plane.Point;
 import bandwright.dsl.geometry.plane.Region;
 import bandwright.dsl.material.StoneCut;
 import bandwright.dsl.model.Seats;
@@ -89,15 +87,8 @@ final class ChannelLips {
     private Finding thickness(List<PartSection> parts) {
         double thickest = 0;
         for (StoneLayout.Place place : SeatChecks.firsts(layout)) {
-            StoneLayout.Line line = place.line();
-            List<Region> metal = ChannelRules.withoutOthers(look, seats, place, parts);
-            for (double side : new double[] {1, -1}) {
-                OptionalDouble end = Sections.toTheEnd(
-                        metal,
-                        new Point(line.across(), line.girdleRadius()),
-                        side * line.axisOut(),
-                        -side * line.axisAcross());
-                thickest = Math.max(thickest, end.orElse(0) - slot());
+            for (double end : ChannelRules.toTheSides(look, seats, place, parts)) {
+                thickest = Math.max(thickest, end - slot());
             }
         }
         return look.on("channel-lip-thickness", row.name()).at(first()).measured(thickest);

@@ -3,7 +3,7 @@ package bandwright.dsl.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 import bandwright.dsl.construct.PartSection;
 import bandwright.dsl.construct.StoneLayout;
@@ -107,9 +107,18 @@ final class ChannelRules implements Check {
         return whole;
     }
 
-    /** Sections of turned parts where a line of a channel stands, less what all other lines and rows take away. */
-    static List<Region> withoutOthers(Look look, Seats seats, StoneLayout.Place place, List<PartSection> parts) {
-        return less(Sections.turned(parts), others(look, seats, place));
+    /** Metal of turned parts from a line of a channel to its end, on either side in the girdle's plane, less what all other lines and rows take, mm. */
+    static List<Double> toTheSides(Look look, Seats seats, StoneLayout.Place place, List<PartSection> parts) {
+        StoneLayout.Line line = place.line();
+        List<Region> metal = less(Sections.turned(parts), others(look, seats, place));
+        return Stream.of(1.0, -1.0)
+                .map(side -> Sections.toTheEnd(
+                                metal,
+                                new Point(line.across(), line.girdleRadius()),
+                                side * line.axisOut(),
+                                -side * line.axisAcross())
+                        .orElse(0))
+                .toList();
     }
 
     private static List<Region> less(List<Region> metal, List<Region> taken) {
@@ -132,15 +141,8 @@ final class ChannelRules implements Check {
         double least = Double.POSITIVE_INFINITY;
         StoneLayout.Place at = layout.places().get(0);
         for (StoneLayout.Place place : SeatChecks.firsts(layout)) {
-            StoneLayout.Line line = place.line();
-            List<Region> metal = withoutOthers(look, seats, place, parts);
-            for (double side : new double[] {1, -1}) {
-                OptionalDouble end = Sections.toTheEnd(
-                        metal,
-                        new Point(line.across(), line.girdleRadius()),
-                        side * line.axisOut(),
-                        -side * line.axisAcross());
-                double wall = end.orElse(0) - reach;
+            for (double end : toTheSides(look, seats, place, parts)) {
+                double wall = end - reach;
                 if (wall < least - 1e-9) {
                     least = wall;
                     at = place;
